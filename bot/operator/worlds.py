@@ -52,17 +52,19 @@ from bot.operator.change_rule_simulation import NOBODY, RETEST_WEEKS, RETESTS, S
 from bot.store.readings import HISTORY, SEVERAL
 from bot.store.readings import START as START_SPAN
 from core.judging.assess import Assessment, assess, error_of_weeks
-from core.judging.change import level_of, mdc95_squared, variance
+from core.judging.change import Change, level_of, mdc95_squared, variance
+from core.judging.start import ODD_ONE_OUT, start_of
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.quantity import Unit
 from core.reading import SAME, Conditions, Reading
-from core.understanding.plausibility import doubt
+from core.understanding.plausibility import doubt, is_jump
 from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import flags_of_reading
 
 D = Decimal
 HALF_A_YEAR = 24  # weeks
+SLIP = "slip"  # key of a reading that was typed wrong
 MISREAD, PUT_RIGHT = 0.02, 0.9
 WANDERS, WANDER_WEEKS = 0.3, 6.0
 OF_THE_DAY = 0.5  # of the variance of one tape
@@ -247,19 +249,24 @@ def slip(value: Decimal, dice: Random) -> Decimal:
 
 @dataclass(slots=True)
 class Typed:
-    """reading: as stored. asked: whether it was asked back though it was right."""
+    """reading: as stored. asked: whether it was asked back though it was right. put_right: whether the reading before
+    it turned out to be the slip, and was taken out."""
 
     reading: Reading
     asked: bool
+    put_right: bool = False
 
 
 def typed(world: World, measure: Measure, reading: Reading, last: Reading | None, dice: Random) -> Typed:
     """A reading as it reaches the store: perhaps misread, perhaps asked back and put right."""
     wrong = world.misread > 0 and dice.random() < world.misread
-    given = replace(reading, value=slip(reading.value, dice)) if wrong else reading
+    given = replace(reading, value=slip(reading.value, dice), key=SLIP) if wrong else reading
     found = doubt(measure, Understood(given.value, measure.unit, second=given.second), last, NOBODY)
     if not wrong:
-        return Typed(reading, found is not None)
+        # two readings far apart: which of them is right is asked, and a slip is owned up to as often as any other
+        before = last is not None and last.key == SLIP and found is not None and given.value in measure.bounds.usual
+        apart = before and last is not None and is_jump(measure.bounds, given.value, last.value)
+        return Typed(reading, found is not None, apart and not measure.series and dice.random() < PUT_RIGHT)
     never = given.value not in measure.bounds.possible  # such a value is not stored as it is typed
     if never or (found is not None and dice.random() < PUT_RIGHT):
         return Typed(reading, False)
@@ -287,6 +294,8 @@ def follow(
     person = person or meet(world, part, dice)
     before = 0
     for week in visits(part, weeks):
+        if 0 < week < RETEST_WEEKS <= part.every and not start_of(measure, history).wants_another:
+            continue
         _wander(world, person, week - before, dice)
         before = week
         level = person.level + shift(week)
@@ -296,6 +305,8 @@ def follow(
         asked = 0
         for reading in take(world, part, person, level, at, dice):
             kept = typed(world, measure, reading, history[-1] if history else None, dice)
+            if kept.put_right:
+                history.pop()
             history.append(kept.reading)
             asked += kept.asked
         history = as_loaded(history, at)
@@ -316,7 +327,9 @@ def as_loaded(history: Sequence[Reading], now: datetime) -> list[Reading]:
 
 
 def visits(part: Part, weeks: int) -> Iterator[int]:
-    yield from range(0, weeks + 1, part.every)
+    """The weeks in which a measure may be asked for: for a start of several visits, also those after the first."""
+    again = range(1, ODD_ONE_OUT) if MEASURES[part.key].start_visits > 1 else ()
+    yield from sorted({*range(0, weeks + 1, part.every), *again})
 
 
 # --- figures
@@ -375,8 +388,10 @@ class Yardsticks:
 
     def say(self, said: Said) -> Iterator[str]:
         """ "mdc" or "rcv", with "+" or "-", for what this sitting is beyond. A rating counts every four weeks."""
-        now = said.assessment.judged
+        now, verdict = said.assessment.judged, said.assessment.verdict
         measure = MEASURES[now.measure]
+        if verdict is not None and verdict.kind is Change.STARTING:
+            return
         if measure.kind is MeasureKind.RATING and (said.week + 1) % RETEST_WEEKS:
             return
         error = error_of_weeks(measure.error) if measure.kind is MeasureKind.RATING else measure.error
@@ -402,7 +417,9 @@ CHANGES: dict[str, tuple[Callable[[int, int], float], int]] = {
 
 def start_weeks(part: Part) -> int:
     """The last week that belongs to the start."""
-    return RETEST_WEEKS - 1 if part.every < RETEST_WEEKS else 0
+    if part.every < RETEST_WEEKS:
+        return RETEST_WEEKS - 1
+    return ODD_ONE_OUT - 1 if MEASURES[part.key].start_visits > 1 else 0
 
 
 def _found(
@@ -416,7 +433,7 @@ def _found(
     of_level = important is not None and important.relative
     size = part.size * (person.level if of_level else 1) * dice.choice((-1, 1))
     start = start_weeks(part)
-    until = 2 * HALF_A_YEAR if kind == "slow" else max(since, start) + RETESTS * RETEST_WEEKS
+    until = 2 * HALF_A_YEAR if kind == "slow" else (since or start) + RETESTS * RETEST_WEEKS
     found, by_mdc, by_rcv = False, False, False
     yardsticks = Yardsticks()
     for said in follow(world, part, dice, until, lambda week: size * shift(week, start), person):

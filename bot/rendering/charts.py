@@ -25,7 +25,8 @@ from bot.rendering.numbers import PLACES
 from bot.rendering.phrases import names
 from bot.rendering.voice import Html, Voice, shortened, voice
 from core.judging.chart_data import LinePoint, PressureWeekChart, RatingLine, TrendChart, Usual
-from core.quantity import Amount, Unit, convert
+from core.measures import MEASURES
+from core.quantity import Amount, Unit, convert, half_up
 
 if TYPE_CHECKING:
     from matplotlib.artist import Artist
@@ -37,6 +38,7 @@ INK, SOFT, LINE, TREND = "#222222", "#6b6b6b", "#0072B2", "#8c4a86"
 CHANCE, USUAL, LIMIT = "#9a9a9a", "#009E73", "#D55E00"
 BODY, SMALL, TITLE = 15, 13, 19
 MOST_DATES = 5
+MANY_ROWS = 9  # of ratings: smaller marks, so that none covers another
 
 
 def draw(spec: object, reader: Reader) -> bytes:
@@ -200,7 +202,12 @@ def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
     if spec.line is not None:
         legend.append(_line_through(axes, spec.line, height, v))
     axes.axhline(start, color=SOFT, linewidth=1.2, linestyle=(0, (4, 3)), zorder=2)
-    axes.plot(xs, ys, color=LINE, linewidth=2.5, marker="o", markersize=10, zorder=4, clip_on=False)
+    axes.plot(xs, ys, color=LINE, linewidth=2.5, zorder=4, clip_on=False)
+    for x, y, point in zip(xs, ys, spec.points, strict=True):  # hollow inside the grey, filled beyond it
+        face = LINE if spec.beyond(point) or not error else "white"
+        axes.plot(
+            [x], [y], "o", color=face, markeredgecolor=LINE, markeredgewidth=2.5, markersize=10, zorder=4, clip_on=False
+        )
     axes.plot(
         [spec.baseline.day.toordinal()],
         [start],
@@ -300,7 +307,7 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
     axes = _axes(figure, title)
     rows = list(range(len(spec.points)))
     axes.set_ylim(len(rows) - 0.4, -0.6)
-    axes.set_xlim(-0.4, 10.4)
+    axes.set_xlim(-0.4, 11.1)  # room for a label to the right of 10
     axes.set_xticks(range(11), [v.numbers.plain(n) for n in range(11)])
     axes.set_yticks(rows, [v.numbers.short_date(p.day) for p in spec.points])
     axes.spines["left"].set_visible(False)
@@ -309,12 +316,12 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
         axes.plot([0, 10], [row, row], color="#cfcfcf", linewidth=2, zorder=1, solid_capstyle="round")
     values = [float(p.value) for p in spec.points]
     axes.plot(values, rows, color=LINE, linewidth=1.5, alpha=0.6, zorder=2)
-    axes.plot(values[:-1], rows[:-1], "o", color=LINE, markersize=13, zorder=3, clip_on=False)
+    small = 13 if len(rows) <= MANY_ROWS else 10
+    axes.plot(values[:-1], rows[:-1], "o", color=LINE, markersize=small, zorder=3, clip_on=False)
     if values:
         axes.plot(values[-1:], rows[-1:], "D", color=INK, markersize=14, zorder=4, clip_on=False)
-        _said(
-            axes, v.numbers.plain(spec.points[-1].value, 1), (values[-1], rows[-1]), (0, 11), ha="center", va="bottom"
-        )
+        words = v.numbers.plain(spec.points[-1].value, 1)
+        _said(axes, words, (values[-1], rows[-1]), (14, 0), ha="left", va="center")
 
 
 # --- a week of blood pressure -----------------------------------------------------------------------------------
@@ -326,9 +333,10 @@ def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     levels = [*limits, *(y for slot in slots for y in slot[1:3])]
     axes.set_ylim(min(levels) - 12, max(levels) + 12)
-    last = max(len(spec.days) - 1, 3)
+    places = [_place(n, spec) for n in range(len(spec.days))]
+    last = max([*places, 3])
     axes.set_xlim(-0.6, last + 1.5)
-    axes.set_xticks(range(len(spec.days)), [v.numbers.plain(n + 1) for n in range(len(spec.days))])
+    axes.set_xticks(places, [v.numbers.plain(n + 1) for n in places])
     axes.set_xlabel(v.plain_in("picture", "Day"), fontsize=BODY, color=INK)
     _number_axis(axes.yaxis, v, Unit.MILLIMETRE_OF_MERCURY)
     for limit in limits:
@@ -361,7 +369,12 @@ def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, 
         for shift, half, marker in ((-0.16, day.morning, "o"), (0.16, day.evening, "s")):
             if half is not None:
                 used = day.used or spec.mean is None
-                yield n + shift, float(half.systolic), float(half.diastolic), marker, used
+                yield _place(n, spec) + shift, float(half.systolic), float(half.diastolic), marker, used
+
+
+def _place(n: int, spec: PressureWeekChart) -> int:
+    """Where the nth day with a reading stands: days are counted as they were lived, also those without one."""
+    return spec.days[n].number - 1 if spec.days[n].number else n
 
 
 def _pressure_legend(spec: PressureWeekChart, v: Voice, *, unused: bool) -> list[Any]:
@@ -429,8 +442,13 @@ def _trend_in_words(spec: TrendChart, v: Voice) -> Html:
         v.say_n("The picture shows {n} reading.", "The picture shows {n} readings.", len(spec.points)),
     ]
     if spec.error:
-        error = v.size(Amount(spec.error, spec.unit), spec.measure)
+        measure = MEASURES[spec.measure]
+        wide = half_up(spec.error, measure.places) if spec.unit is measure.unit else spec.error  # as in a message
+        error = v.size(Amount(wide, spec.unit), spec.measure)
         said.append(v.say("Grey shows what can be chance: up to {error} from the start.", error=error))
+        if len(spec.points) > 1:
+            outside = spec.beyond(last)
+            said.append(v.say("The last one lies outside it.") if outside else v.say("The last one lies inside it."))
     if spec.line is not None:
         said.append(v.say("The dashed line is the trend. The dotted lines show how sure it is."))
     if spec.usual is not None and visible_band(spec) is not None:
@@ -463,6 +481,11 @@ def _pressure_in_words(spec: PressureWeekChart, v: Voice) -> Html:
     if spec.mean is not None:
         said.append(v.say("Mean: {pressure}.", pressure=v.pressure(spec.mean.systolic, spec.mean.diastolic)))
         said.append(v.say("The first day is not counted."))
+    if spec.without is not None:
+        without = v.pressure(spec.without.systolic, spec.without.diastolic)
+        said.append(
+            v.say("One day makes much of it. Without day {n}: {pressure}.", n=v.number(spec.odd), pressure=without)
+        )
     if spec.limit is not None:
         limit = v.pressure(spec.limit.systolic, spec.limit.diastolic)
         said.append(v.say("Dashed lines show the limit: {limit}.", limit=limit))

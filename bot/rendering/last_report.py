@@ -17,7 +17,9 @@ from typing import TYPE_CHECKING, Any
 
 from bot.foundation.reader import CAPTION_LIMIT, Reader, length
 from bot.rendering.charts import heights
+from bot.rendering.direction import directed
 from bot.rendering.phrases import bands, programme
+from bot.rendering.phrases.looking_back import activity_line
 from bot.rendering.phrases.sources import cited
 from bot.rendering.phrases.staff_card import verdict
 from bot.rendering.voice import Html, Voice, shortened, voice
@@ -171,6 +173,7 @@ def _row(one: Result, v: Voice, *, whole: bool) -> Row:
 
 def _below(report: Report, v: Voice, layout: Layout) -> list[str]:
     said: list[str] = [_plain(programme.goal(v, one)) for one in report.goals]
+    said += [_plain(activity_line(v, line)) for line in report.lines]
     if report.keep:
         said += ["", _plain(v.say("What to keep doing")), *map(_plain, programme.keep(v, report))]
     care = v.say("Measured at home, with guidance. It shows a course; it is no diagnosis.")
@@ -229,6 +232,7 @@ def _page(
     side = "right" if right else "left"
 
     def write(text: str, down: float, size: float, **how: Any) -> None:
+        text = directed(text) if right else text  # a line that begins with a number would run from the left
         figure.text(edge, 1 - down / high, text, fontsize=size, ha=side, va="top", **({"color": INK} | how))
 
     first, *others = title

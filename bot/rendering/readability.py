@@ -106,7 +106,7 @@ def replies() -> Iterator[Together]:
                 yield Together(
                     (
                         m.ReadingKept(measure.key, amount(measure), second(measure)),
-                        *_band(measure),
+                        *(() if no_table_fits(measure, context) else _band(measure)),
                         *_verdict(measure, kind, strength),
                         *((m.Context(context),) if context else ()),
                         m.Praise(longest, 5),
@@ -134,6 +134,11 @@ def contexts(measure: Measure, kind: str) -> Iterator[str]:
             yield "other_weekday"
     if measure.kind is MeasureKind.FUNCTION and kind == "better":
         yield "practice_counts_too"
+
+
+def no_table_fits(measure: Measure, context: str) -> bool:
+    """Whether a caution takes the place of the band."""
+    return any(context == said for _, said in measure.misled_by)
 
 
 def _verdict(measure: Measure, kind: str, strength: str) -> Iterator[m.VerdictSaid]:

@@ -16,13 +16,18 @@ from typing import Any
 from bot.rendering.phrases.programme import KEEP
 from core.care import NumberVisibility, Programme
 from core.client import Caution
+from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
+from core.dialogue.client import slip_messages as pm
+from core.dialogue.client import start_messages as sm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
+from core.dialogue.client.needed import READINESS, SIGNS_TO_TICK
 from core.dialogue.client.report import GoalSaid, Report
 from core.dialogue.client.results import Result, Value
+from core.dialogue.client.week_messages import ActivityLine, AnotherDay, LookBack
 from core.dialogue.kit.messages import (
     AskLanguage,
     DataSent,
@@ -39,6 +44,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.judging.goals import GoalDoubt
+from core.judging.readiness import Verdict
 from core.language.rate_limiting_medicines import RATE_LIMITING_MEDICINES
 from core.language.signs import SIGNS
 from core.measures import MEASURES
@@ -56,8 +62,11 @@ LONG_TEXT = "I went up the stairs & down again <slowly>. " * 100
 
 CONTEXTS = (
     "first_reading",
+    "start_again",
+    "start_alone",
     "different_conditions",
     "flat_weight_smaller_waist",
+    "small_steps",
     "matters_but_unsure",
     "early_weeks",
     "one_step_of_tape",
@@ -117,13 +126,14 @@ def ordinary() -> Iterator[object]:
     yield from _counts()
     yield from _life()
     yield from _programme()
+    yield from _look_back()
     yield from _to_the_coach()
 
 
 def _arriving() -> Iterator[object]:
     yield Stranger()
     yield from (m.Welcome("Ada", COACH), m.Welcome("", COACH), m.WhatIsKept(COACH), m.ConsentDeclined(COACH))
-    for question in ANSWER:
+    for question in (*ANSWER, "rating", *READINESS):
         yield m.EnrolQuestion(question, COACH)
         yield m.EnrolUnclear(question)
         yield m.SkipCost(question)
@@ -132,6 +142,13 @@ def _arriving() -> Iterator[object]:
         m.EnrolNoted("birth_year", year=1958),
         m.EnrolNoted("stature", height=Amount(Decimal(165), Unit.CENTIMETRE)),
     )
+    six = Amount(Decimal(6), Unit.POINT)
+    yield from (em.FirstValue("energy", six, Amount(Decimal(2), Unit.POINT)), em.FirstValue("energy", six, None))
+    yield em.AllAnswered()
+    yield m.EnrolQuestion("signs", COACH, SIGNS_TO_TICK)
+    for verdict in Verdict:
+        for signs, told, number in ((True, COACH, "112"), (True, "", ""), (False, COACH, "112"), (False, "", "")):
+            yield em.BeforeExercise(verdict.value, signs, told, number)
     yield from (m.EnrolNoted("zone", place="Europe/Lisbon", clock=time(7, 30)), m.AskBirthYear(2012))
     yield from (m.TooYoung(COACH), m.ForAdults(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
@@ -145,8 +162,15 @@ def _check_in() -> Iterator[object]:
     for x in asked():
         for first in (False, True):
             yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
-            yield from (m.Ask(x.key, x.unit, turn=turn) for turn in range(1, 5) if x.kind is MeasureKind.RATING)
+            yield from (
+                m.Ask(x.key, x.unit, turn=turn)
+                for turn in range(1, 5)
+                if x.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
+            )
         yield m.Ask(x.key, imperial(x), False, 1)
+        if x.start_visits > 1:
+            yield m.Ask(x.key, x.unit, False, x.protocol.attempts, again=True)
+            yield from (sm.StartTaken(x.key, amount(x, imperial(x)), again) for again in (False, True))
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
         yield m.ReadingKept(x.key, amount(x, imperial(x)), second(x))
@@ -158,7 +182,7 @@ def _check_in() -> Iterator[object]:
             yield m.AskWhatDiffered(x.key, ())
             yield m.AskWhatDiffered(x.key, x.protocol.keep_same)
             yield m.ConditionsNoted(x.protocol.keep_same)
-        yield m.FollowUp(x.key)
+        yield from (m.FollowUp(x.key, turn) for turn in range(3))
     yield m.AskOwn("How were the stairs?")
     for key in ("waist", "hip"):
         yield m.Card(key, ruler=True)
@@ -226,6 +250,7 @@ def _not_clear() -> Iterator[object]:
         yield from (m.AskWhichDay(x.key, amount(x), second(x)), m.AskWhichDay(x.key, None), m.SendRight(x.key, x.unit))
         yield from (m.AskEither(x.key, (Decimal(6), Decimal(7))), m.NotRead())
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
+        yield from (pm.AskWhichIsRight(x.key, amount(x), second(x), LONG_DAY), pm.EarlierTakenOut(x.key, DAY))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield m.StillUnclear(x.key)
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
@@ -324,7 +349,13 @@ def _life() -> Iterator[object]:
     yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
     yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
     yield m.ZoneForNow("Europe/Lisbon", 0, time(7, 30), LONG_DAY)
-    yield from (m.AskZone(), m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)), AskLanguage(), LanguageChanged())
+    yield from (
+        m.AskZone(),
+        m.ZoneChanged("Europe/Lisbon", 0, time(7, 30)),
+        m.ZoneChanged("Europe/Lisbon", 0, time(7, 30), True),
+        AskLanguage(),
+        LanguageChanged(),
+    )
     yield m.AskUnits()
     for mass, length in (
         (Unit.KILOGRAM, Unit.CENTIMETRE),
@@ -374,7 +405,19 @@ def _programme() -> Iterator[object]:
     some, others = tuple(results[:4]), tuple(results[4:])
     for n, keep, told in ((0, tuple(KEEP)[:2], some), (40, tuple(KEEP)[2:4], others), (100, tuple(KEEP)[4:], ())):
         goal = GoalSaid("waist", target, LONG_DAY, n, n == 100)
-        yield rm.LastReport(Report(7, "Ada", COACH, programme, LONG_DAY, n and 25, n and 21, told, (goal,), keep))
+        lines = (ActivityLine("activity_minutes", *(Amount(D(x), Unit.MINUTE) for x in (160, 90, 150))),) if n else ()
+        yield rm.LastReport(
+            Report(7, "Ada", COACH, programme, LONG_DAY, n and 25, n and 21, told, (goal,), keep, lines)
+        )
+
+
+def _look_back() -> Iterator[object]:
+    minutes = ActivityLine("activity_minutes", *(Amount(D(n), Unit.MINUTE) for n in (110, 90, 150)))
+    days = ActivityLine("strength_days", *(Amount(D(n), Unit.DAY) for n in (2, 1, 2)))
+    yield LookBack(4, 4, better=("waist",), steps=("chair_stand_30s",), same=("energy", "weight"), activity=(minutes,))
+    yield LookBack(3, 4, changed=("weight",), worse=("timed_up_and_go",), early=("energy",), activity=(days,))
+    yield LookBack(2, 4)
+    yield AnotherDay(2)
 
 
 def _to_the_coach() -> Iterator[object]:
@@ -408,9 +451,10 @@ def _of_health() -> Iterator[object]:
     )
     yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, tables="female", family="white")
     yield m.HealthNoted(mass=Unit.STONE, length=Unit.FOOT, place="Europe/Lisbon")
-    yield m.HealthSaid(1956, "female", height, "", (Caution.FALLS.value, *cautions[2:4]), ("sotalol",))
+    yield m.HealthSaid(1956, "female", height, "", (Caution.FALLS.value, *cautions[2:4]), ("sotalol",), True)
     yield from (m.RestTooHigh("six_minute_walk", ("pulse",)), m.RestTooHigh("six_minute_walk", ("blood_pressure",)))
-    yield from (m.HealthSaid(None, "", None, "white", (), ()), m.AboutMe(), m.AskCautions(), m.MedicineUnknown(COACH))
+    yield from (m.HealthSaid(None, "", None, "white", (), (), asked) for asked in (True, False))
+    yield from (m.AboutMe(), m.AskCautions(), m.MedicineUnknown(COACH))
     yield from (m.AskMedicine(()), m.AskMedicine(medicines[:2]), m.HealthNoted(removed=("stature",)))
     yield from (m.HealthAsBefore(), m.HealthUndone(), m.HealthNotNoted())
     for over in (False, True):
@@ -419,6 +463,7 @@ def _of_health() -> Iterator[object]:
     yield m.AskHealth("background", "white", False)
     yield m.AskHealth("stature", "210", False, Amount(Decimal(210), Unit.CENTIMETRE))
     fields = ("stature", "birth_year", "sex", "background")
+    yield from (cm.DoctorFirst(7, "Ada", SIGNS_TO_TICK, ()), cm.DoctorFirst(7, "Ada", (), cautions[1:3]))
     yield cm.HealthChanged(7, "Ada", cautions[:1], cautions[1:2], medicines[:1], (), fields, undirected=True)
     yield cm.HealthChanged(7, "Ada", (), cautions[:1], (), medicines[:1], (), undone=True)
 

@@ -25,6 +25,7 @@ from bot.store.sealed import Sealed, is_whole, secret
 from core import schedule
 from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Profile, Sex
+from core.judging.readiness import UNASKED, Readiness
 from core.quantity import Unit
 
 USUAL = Plan()
@@ -65,6 +66,8 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
+    called: str = ""  # by the coach, if not by their name
+    readiness: Readiness = UNASKED
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -80,6 +83,11 @@ COLUMNS = (
 @lru_cache(maxsize=1024)
 def _plan(text: str) -> Plan:
     return codec.loads_as(Plan, text)
+
+
+@lru_cache(maxsize=1024)
+def _readiness(text: str) -> Readiness:
+    return codec.loads_as(Readiness, text)
 
 
 def plan_of(text: str | None) -> Plan:
@@ -119,6 +127,7 @@ def client_of(r: Any) -> Client:
             Background(r.background) if r.background else None,
             frozenset(map(Caution, r.cautions.split(","))) if r.cautions else frozenset(),
             frozenset(r.medicines.split(",")) if r.medicines else frozenset(),
+            r.cautions_known,
         ),
         Units(Unit(r.mass_unit), Unit(r.length_unit)),
         slot,
@@ -132,6 +141,8 @@ def client_of(r: Any) -> Client:
         r.missed,
         r.created_at,
         r.left_at,
+        r.called if is_whole(r.called) else "",
+        _readiness(r.readiness) if r.readiness else UNASKED,
     )
 
 
@@ -142,7 +153,15 @@ def shown(r: Any) -> Client:
     except ValueError as error:  # CodecError is one
         _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
-    plain = {"status": known, "sex": None, "background": None, "cautions": "", "medicines": "", "plan": None}
+    plain = {
+        "status": known,
+        "sex": None,
+        "background": None,
+        "cautions": "",
+        "medicines": "",
+        "plan": None,
+        "readiness": None,
+    }
     plain |= {"birth_year": None, "birth_date": None, "stature": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
     return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
@@ -168,6 +187,7 @@ def add(
         "key_id": key,
         "status": Status.ENROLLING.value,
         "name": secret(key, name),
+        "cautions_known": False,
         "plan": None if plan is None else secret(key, codec.dumps(plan)),
         "baseline_since": None if plan is None else plan.baseline_since,
         "created_at": now,
@@ -198,6 +218,10 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"consented_at": now if value else None}
         case "cautions", frozenset():
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
+        case "cautions_known", bool():
+            return {"cautions_known": value}
+        case "readiness", Readiness():
+            return {"readiness": codec.dumps(value)}
         case "medicines", frozenset():
             return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:
@@ -210,8 +234,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"birth_year": value}
         case (("birth_date" | "paused_until"), date() | None):
             return {field: value}
-        case "name", str():
-            return {"name": value}
+        case (("name" | "called"), str()):
+            return {field: value}
     raise ValueError(f"a client has no {field} of type {type(value).__name__}")
 
 

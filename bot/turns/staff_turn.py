@@ -154,7 +154,7 @@ class StaffTurn:
                 client = caseload.client(conn, coach_id, client_id)
                 if client is not None:
                     self._export(conn, who, coach_id, client, form, now)
-            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
+            case fx.ChangePlan() | fx.SaveNote() | fx.CallClient() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
@@ -233,6 +233,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
             store.save_note(conn, client, coach_id, text, now)
+        case fx.CallClient(_, name):
+            clients.change(conn, {client.id: clients.columns("called", name, now)})
         case fx.ClearFlags(_, flag_ids, done, words):
             store.clear(conn, client, coach_id, flag_ids, done, words, now)
         case fx.ReopenFlags(_, flag_ids):
@@ -251,6 +253,7 @@ CODES: dict[type, str] = {
     fx.TakeBack: "took_back",
     fx.ChangePlan: "changed_plan",
     fx.SaveNote: "noted",
+    fx.CallClient: "named",
     fx.ClearFlags: "cleared_flags",
     fx.ReopenFlags: "reopened_flags",
     fx.HandOver: "handed_over",
@@ -280,6 +283,7 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
         values |= clients.next_due(client.status, effect.slot, client.paused_until, zone, now)
     if effect.cautions is not None:
         values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
+        values |= clients.columns("cautions_known", True, now)
         if Caution.RATE_LIMITING_MEDICINE not in effect.cautions:
             values |= clients.columns("medicines", frozenset(), now)
     clients.change(conn, {client.id: values})
@@ -301,7 +305,7 @@ def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_c
     store.hand_over(conn, client, coach_id, to_coach)
     told = Outgoing(
         to.chat_id,
-        sm.TakenOver(client.id, client.name, who.name),
+        sm.TakenOver(client.id, caseload.names(conn, to_coach).get(client.id, client.name), who.name),
         now,
         about(client.id),
         to.person_id,

@@ -12,17 +12,20 @@ from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.judging.change import variance
+from core.judging.change import start_variance, variance
+from core.judging.start import together, visits_of
 from core.judging.trend import fit, points_of
 from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
-from core.reading import Reading, baseline
+from core.reading import Reading
 from core.reliability import Z95
 
 D = Decimal
-MOST_MARKS = 12  # for ratings: more cannot be read on a phone
+MOST_MARKS = 13  # for ratings: twelve weeks and their start; more cannot be read on a phone
+MOVES_A_MEAN = D(5)  # mmHg, ours: a mean that one day moves by so much says so
+FEWEST_DAYS_LEFT = 3  # ours: of fewer no other mean is said
 FINENESS = 200  # number of values tried across a measure's range to find its usual band
 
 
@@ -71,6 +74,10 @@ class TrendChart:
     usual: Usual | None = None
     line: tuple[LinePoint, LinePoint] | None = None
 
+    def beyond(self, point: Point) -> bool:
+        """Whether a point differs from the baseline by more than chance makes, as its words say."""
+        return self.error is not None and abs(point.value - self.baseline.value) > self.error
+
 
 @dataclass(frozen=True, slots=True)
 class RatingLine:
@@ -90,24 +97,28 @@ class Pressure:
 @dataclass(frozen=True, slots=True)
 class PressureDay:
     """Mean pressure of a day's morning and evening (split at noon); None if nothing was taken. used: counted in the
-    mean."""
+    mean. number: of the week, the first day being 1; a day without a reading leaves its number out."""
 
     day: date
     morning: Pressure | None
     evening: Pressure | None
     used: bool
+    number: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class PressureWeekChart:
     """The newest home series. mean: None if there are too few days. limit: above which a home mean is raised; None if
-    none applies to this person.
+    none applies to this person. without: the mean without the day farthest from the others, if that day alone moves it
+    by `MOVES_A_MEAN`; odd: that day's number.
     """
 
     days: tuple[PressureDay, ...]
     mean: Pressure | None
     limit: Pressure | None
     source: str
+    without: Pressure | None = None
+    odd: int = 0
 
 
 # The band of each reference to draw: the one most people are in, or are advised to be in.
@@ -147,9 +158,10 @@ def trend(
     """
     counting = [r for r in readings if r.counts]
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
-    start = baseline(tuple(counting))
-    if start is None:
+    if not counting:
         raise ValueError(f"no reading of {measure.key} to draw")
+    visits = visits_of(measure, counting)
+    start = together(measure, visits)
     unit = unit or measure.unit
     last = counting[-1]
     return TrendChart(
@@ -157,7 +169,7 @@ def trend(
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
         Point(day_of(start, zone), convert(start.value, measure.unit, unit)),
-        _error(measure, start, last, unit) if chance is None else convert(chance, measure.unit, unit),
+        _error(measure, visits, last, unit) if chance is None else convert(chance, measure.unit, unit),
         usual(measure, last, profile, unit),
         _line(measure, counting, zone, unit),
     )
@@ -179,12 +191,13 @@ def _line(
     return level(readings[0]), level(readings[-1])
 
 
-def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decimal | None:
+def _error(measure: Measure, visits: Sequence[Reading], last: Reading, unit: Unit) -> Decimal | None:
     """MDC95 between the baseline and a reading like the last one, in `unit`."""
     if measure.error is None:
         return None
-    about_start = variance(measure.error, start.value, start.attempts, start.window)
-    about_last = variance(measure.error, start.value, last.attempts, last.window)
+    level = together(measure, visits).value
+    about_start = start_variance(measure.error, visits, level)
+    about_last = variance(measure.error, level, last.attempts, last.window)
     return convert(Z95 * (about_start + about_last).sqrt(), measure.unit, unit)
 
 
@@ -226,8 +239,10 @@ def _limits(score: Score, unit: Unit, to: Unit) -> Usual | None:
 
 
 def rating_line(measure: Measure, readings: Sequence[Reading], zone: tzinfo, question: str = "") -> RatingLine:
-    """The newest ratings of energy, or of the client's own question."""
-    counting = [r for r in readings if r.counts][-MOST_MARKS:]
+    """The start and the newest ratings of energy, or of the client's own question."""
+    counting = [r for r in readings if r.counts]
+    if len(counting) > MOST_MARKS:  # the start stays, however long ago it was
+        counting = [counting[0], *counting[-MOST_MARKS + 1 :]]
     points = tuple(Point(day_of(r, zone), r.value) for r in counting)
     return RatingLine(measure.key, points, question if measure.client_words else "")
 
@@ -245,11 +260,31 @@ def pressure_week(readings: Sequence[Reading], zone: tzinfo, profile: Profile) -
             _half(newest, day, zone, evening=False),
             _half(newest, day, zone, evening=True),
             used=mean is not None and n >= DROP_FIRST_DAYS,
+            number=(day - dates[0]).days + 1,
         )
         for n, day in enumerate(dates)
     )
     limit, source = home_limit(profile, profile.age_on(day_of(newest[-1], zone)) if newest else None)
-    return PressureWeekChart(days, mean, limit, source)
+    return PressureWeekChart(days, mean, limit, source, *_odd_day(days, mean))
+
+
+def _odd_day(days: Sequence[PressureDay], mean: Pressure | None) -> tuple[Pressure | None, int]:
+    """The mean without the one day that makes it, and the number of that day."""
+    used = [day for day in days if day.used]
+    if mean is None or len(used) < FEWEST_DAYS_LEFT + 1:
+        return None, 0
+    odd = max(used, key=lambda day: abs(_of_day(day).systolic - mean.systolic))
+    rest = [_of_day(day) for day in used if day is not odd]
+    without = Pressure(
+        sum((x.systolic for x in rest), D(0)) / len(rest), sum((x.diastolic for x in rest), D(0)) / len(rest)
+    )
+    return (without, odd.number) if abs(without.systolic - mean.systolic) >= MOVES_A_MEAN else (None, 0)
+
+
+def _of_day(day: PressureDay) -> Pressure:
+    halves = [half for half in (day.morning, day.evening) if half is not None]
+    n = len(halves)
+    return Pressure(sum((x.systolic for x in halves), D(0)) / n, sum((x.diastolic for x in halves), D(0)) / n)
 
 
 def _half(readings: Iterable[Reading], day: date, zone: tzinfo, *, evening: bool) -> Pressure | None:

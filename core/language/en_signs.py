@@ -446,19 +446,20 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insulin, novorapid, lantus",
     C.TOO_MUCH: (
-        "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, whole box, "
-        "whole bottle, the whole, entire, twice, twice over, double, doubled, two lots, second lot, second dose, "
-        "by mistake, by accident, wrong, instead of, should have been, should of been, shouldve been, overdid, "
-        "handful, a load of, loads of, bottle of, box of, strip of, packet of, three times, ten times, "
-        "supposed to be, supposed to take, meant to take, extra, all at once, the lot, mixed up, forgot i already, "
-        "forgot i had, forgotten id, already taken, already had, again by mistake, second time, times the dose, "
-        "four times, five times, over the limit, far too many, a whole, mixed up my, every last, remaining, "
-        "rest of the, all in one go, in one go, week's worth, weeks worth, doubled up, accidentally, accident, "
-        "twelve, ten, twenty, thirty, forty, fifty, dozen, more than i should, overdone, mistakenly, mistook, "
-        "muddled, wrong ones, someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, "
-        "a whole weeks, whole days, entire pack, entire box, a bottle of, one after another, kept taking, "
-        "cant remember how many, lost count, lost track, loads, too often, 40 units, 50 units, 60 units, not my, "
-        "instead, more than, full whack, the packet, half of them are gone, half of them gone"
+        "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, whole box, whole "
+        "bottle, the whole, entire, twice, twice over, double, doubled, two lots, second lot, second dose, by "
+        "mistake, by accident, wrong, instead of, should have been, should of been, shouldve been, overdid, "
+        "handful, a load of, loads of, bottle of, box of, strip of, packet of, three times, ten times, supposed to "
+        "be, supposed to take, meant to take, extra, all at once, the lot, mixed up, forgot i already, forgot i "
+        "had, forgotten id, already taken, already had, again by mistake, second time, times the dose, four times, "
+        "five times, over the limit, far too many, a whole, mixed up my, every last, remaining, rest of the, all in "
+        "one go, in one go, week's worth, weeks worth, doubled up, accidentally, accident, twelve, ten, twenty, "
+        "thirty, forty, fifty, dozen, more than i should, overdone, mistakenly, mistook, muddled, wrong ones, "
+        "someone elses, husbands, wifes, dogs, morning and evening ones together, both lots, a whole weeks, whole "
+        "days, entire pack, entire box, a bottle of, one after another, kept taking, cant remember how many, lost "
+        "count, lost track, loads, too often, 40 units, 50 units, 60 units, not my, instead, more than, full whack, "
+        "the packet, half of them are gone, half of them gone, tons of, lots of, a bunch of, heaps of, handfuls of, "
+        "a ton of, way too many"
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
@@ -498,15 +499,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TONIGHT: ("tonight, today, now, tomorrow, this time, this evening, by morning, right now, in the morning"),
     C.FAREWELL: (
-        "goodbye letter*, suicide note, written a note, written my note, farewell letter, goodbye note, "
-        "said my goodbyes, written my goodbyes, letters to the kids, left a note, note for the kids, "
-        "written letters to, around after tonight, here after tonight, shall not be around, shall not be here, "
-        "texted me goodbye, sent me a goodbye, goodbye text, goodbye message, said goodbye to everyone, "
-        "goodbye everyone, goodbye forever, this is goodbye, saying my goodbyes, saying goodbye to everyone, "
-        "last message from me, last time you hear from me, wont hear from me again, "
-        "look after the kids when im gone, look after my cat when im gone, sorry for everything goodbye, "
-        "when im gone, written my will and, written the letters, ive written the letters, wrote the letters, "
-        "letters are written, letters written"
+        "goodbye letter*, suicide note, written a note, written my note, farewell letter, goodbye note, said my "
+        "goodbyes, written my goodbyes, letters to the kids, left a note, note for the kids, written letters to, "
+        "around after tonight, here after tonight, shall not be around, shall not be here, texted me goodbye, sent "
+        "me a goodbye, goodbye text, goodbye message, said goodbye to everyone, goodbye everyone, goodbye forever, "
+        "this is goodbye, saying my goodbyes, saying goodbye to everyone, last message from me, last time you hear "
+        "from me, wont hear from me again, look after the kids when im gone, look after my cat when im gone, sorry "
+        "for everything goodbye, when im gone, written my will and, written the letters, ive written the letters, "
+        "wrote the letters, letters are written, letters written, tonight is the night goodbye, ive decided "
+        "goodbye, this is goodbye everyone, goodbye cruel, goodbye to you all, my last message"
     ),
     C.READY: (
         "ready, saved up, stockpil*, lined up, counted out, laid out, in front of me, beside me, next to me, "
@@ -773,19 +774,20 @@ CONCEPTS: dict[C, str] = {
     C.SHAKY: "shak*, trembl*, sweat*, quivering, jittery, clammy, wobbly, shivery",
     # a cry for help
     C.CRY: (
-        "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, "
-        "need medical help, need help now, need help urgently, need urgent help, save me, somebody help, "
-        "someone help, please help me now, i need a doctor now, help im on the floor, fallen and cant get up, "
-        "cant get up off the floor, on the floor and cant get up, stuck on the floor, please come quick, "
-        "come quickly, please come quickly, need someone now, need paramedics, get me an ambulance, need a medic, "
-        "call for help, calling for help, help help, i need medical help, need urgent medical, i need an ambulance, "
-        "get a doctor quick, someone call, somebody call, please call someone, i need to go to hospital now, "
-        "take me to hospital, take me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, "
-        "paramedics at mine, paramedics please, need the paramedics, need a doctor urgently, need an ambulanse, "
-        "cant reach the phone, heart attack help, someone help me, somebody help me, help me now, i need help now, "
-        "i need help bad, come and help me, ring for an ambulance, send an ambulance, need help asap, "
-        "need someone to come, need hospital, going to hospital now, ring the hospital for me, "
-        "call the hospital for me, can somebody ring the hospital, pls someone come, someone come im"
+        "sos, mayday, need an ambulance, emergency, send help, get help, ambulance please, ambulance now, need "
+        "medical help, need help now, need help urgently, need urgent help, save me, somebody help, someone help, "
+        "please help me now, i need a doctor now, help im on the floor, fallen and cant get up, cant get up off the "
+        "floor, on the floor and cant get up, stuck on the floor, please come quick, come quickly, please come "
+        "quickly, need someone now, need paramedics, get me an ambulance, need a medic, call for help, calling for "
+        "help, help help, i need medical help, need urgent medical, i need an ambulance, get a doctor quick, "
+        "someone call, somebody call, please call someone, i need to go to hospital now, take me to hospital, take "
+        "me to a&e, a and e now, i need hospital, 999 please, 112 please, 911 please, paramedics at mine, "
+        "paramedics please, need the paramedics, need a doctor urgently, need an ambulanse, cant reach the phone, "
+        "heart attack help, someone help me, somebody help me, help me now, i need help now, i need help bad, come "
+        "and help me, ring for an ambulance, send an ambulance, need help asap, need someone to come, need "
+        "hospital, going to hospital now, ring the hospital for me, call the hospital for me, can somebody ring the "
+        "hospital, pls someone come, someone come im, call somebody, call someone for me, please phone someone, "
+        "phone someone please, somebody phone"
     ),
     C.HELP_ME: (
         "help me, help, need help, i need someone, need somebody, somebody please, someone please, "
@@ -898,19 +900,18 @@ CONCEPTS: dict[C, str] = {
         "could exercise, likely to"
     ),
     C.OTHERS: (
-        "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, "
-        "brother, sister, he, she, they, his, her, their, partner, uncle, aunt, grandmother, "
-        "grandfather, grandma, grandpa, colleague, cousin, boyfriend, girlfriend, dog, cat, someone, "
-        "somebody, people, character, film, movie, tv, book, nan, granddad, the wife, the husband, "
-        "missus, hubby, mate, mates, grandson, granddaughter, grandkid*, neighbours, brother in law, "
-        "sister in law, mother in law, father in law, nana, niece, nephew, kid, kids, child, baby, "
-        "toddler, little one, lad, lass, bloke, woman, man, girl, boy, lodger, flatmate, roommate, "
-        "carer, grandchild, stepson, the old man, guy, lady, boss, coworker, fella, other half, twin, "
-        "in laws, little boy, little girl, shes, hes, shes gone, my lad, my girl, pal, buddy, stranger, "
-        "aunty, auntie, nanny, gran, granny, gramps, teenager, the lodger, a mate, bestie, girlfriend's, "
-        "a friend, my friend, tenant, client, customer, cleaner, postman, pensioner, old lady, old man, "
-        "next door, the chap, chap, passenger, colleague's, teacher, student, flatmates, in law, "
-        "stepdad, stepmum, godson"
+        "mum, mom, mother, dad, father, husband, wife, son, daughter, friend, neighbour, neighbor, brother, sister, "
+        "he, she, they, his, her, their, partner, uncle, aunt, grandmother, grandfather, grandma, grandpa, "
+        "colleague, cousin, boyfriend, girlfriend, dog, cat, someone, somebody, people, character, film, movie, tv, "
+        "book, nan, granddad, the wife, the husband, missus, hubby, mate, mates, grandson, granddaughter, "
+        "grandkid*, neighbours, brother in law, sister in law, mother in law, father in law, nana, niece, nephew, "
+        "kid, kids, child, baby, toddler, little one, lad, lass, bloke, woman, man, girl, boy, lodger, flatmate, "
+        "roommate, carer, grandchild, stepson, the old man, guy, lady, boss, coworker, fella, other half, twin, in "
+        "laws, little boy, little girl, shes, hes, shes gone, my lad, my girl, pal, buddy, stranger, aunty, auntie, "
+        "nanny, gran, granny, gramps, teenager, the lodger, a mate, bestie, girlfriend's, a friend, my friend, "
+        "tenant, client, customer, cleaner, postman, pensioner, old lady, old man, next door, the chap, chap, "
+        "passenger, colleague's, teacher, student, flatmates, in law, stepdad, stepmum, godson, one of them, one "
+        "bloke"
     ),
     C.ELSEWHERE: (
         "had, hospital, in hospital, icu, intensive care, at work, passed away, died, dropped dead, funeral, rip, "
@@ -925,9 +926,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
     C.DONT_KNOW: (
-        "dont know, i dont know, dunno, what do you mean, what, huh, not sure what, not sure, no idea, "
-        "dont understand, dont get it, what question, can i talk to, what is happening, is what, "
-        "speak to, talk to, idk, pardon, come again"
+        "dont know, i dont know, dunno, what do you mean, what, huh, not sure what, not sure, no idea, dont "
+        "understand, dont get it, what question, can i talk to, what is happening, is what, speak to, talk to, idk, "
+        "pardon, come again, dont forget, do not forget, dont forget me, no problem, no worries, no prob, no thanks "
+        "needed, no rush"
     ),
     C.FILLER: (
         "please, pls, plz, really, so, very, fucking, bloody, just, quite, bit, a bit, still, actually, "

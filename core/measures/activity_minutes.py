@@ -62,4 +62,5 @@ ACTIVITY_MINUTES = Measure(
     alarm=never,
     body=None,
     goal=True,
+    quick=(0, 30, 60, 90, 120, 150, 200, 300),
 )

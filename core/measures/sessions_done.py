@@ -28,4 +28,5 @@ SESSIONS_DONE = Measure(
     needs=frozenset(),
     alarm=never,
     body=None,
+    quick=(0, 1, 2, 3, 4, 5, 6, 7),
 )

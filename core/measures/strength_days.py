@@ -41,4 +41,5 @@ STRENGTH_DAYS = Measure(
     needs=frozenset(),
     alarm=never,
     body=None,
+    quick=(0, 1, 2, 3, 4, 5, 6, 7),
 )

@@ -101,9 +101,9 @@ def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
     """A short reminder of the pending question. Without a unit, the client's or the measure's own is used."""
     unit = unit or unit_of(v, measure)
     if unit is None:
-        return v.say("I am waiting for this: {measure}.", measure=names.measure(v, measure))
+        return v.say("Still open: {measure}.", measure=names.measure(v, measure))
     return v.say(
-        "I am waiting for this: {measure}. Send it like this: {example}.",
+        "Still open: {measure}. Send it like this: {example}.",
         measure=names.measure(v, measure),
         example=example(v, measure, unit),
     )

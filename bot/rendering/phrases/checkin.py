@@ -7,6 +7,11 @@ from bot.rendering.phrases.asking import ask, reminder
 from bot.rendering.phrases.cards import card, has_card
 from bot.rendering.voice import N_, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.client import week_messages as wm
+from core.measures import MEASURES
+from core.measures.measure import MeasureKind
+
+WEEKLY = (MeasureKind.RATING, MeasureKind.ACTIVITY)
 
 OPENINGS: dict[str, str] = {
     "time_again": N_("Hello. It is time for your check-in."),
@@ -48,14 +53,41 @@ PRAISES: dict[str, str] = {
     "kept_up": N_("You came back to it. Good."),
 }
 
-# A rating is asked every week: after the first time in other words, by turns.
-RATED_AGAIN: dict[str, tuple[str, ...]] = {
+# What is asked every week is asked in other words after the first time, by turns, and without what is known by then.
+ASKED_AGAIN: dict[str, tuple[str, ...]] = {
     "energy": (
         N_("How much energy do you have today, from 0 to 10?"),
         N_("From 0 to 10: how much energy is in you today?"),
         N_("How is your energy today, from 0 to 10?"),
         N_("Think of today. How much energy do you have, from 0 to 10?"),
-    )
+    ),
+    "pain": (
+        N_("Any pain this week? From 0, none, to 10, the worst."),
+        N_("And the pain this week, from 0 to 10? 10 is the worst."),
+        N_("How much pain was there this week, from 0 to 10? 0 is none."),
+    ),
+    "sleep": (
+        N_("And your sleep this week, from 0 to 10? 10 is very well."),
+        N_("How did you sleep this week, from 0, very badly, to 10, very well?"),
+        N_("From 0 to 10: how well did you sleep this week? 10 is very well."),
+    ),
+    "activity_minutes": (
+        N_("How many brisk minutes did this week have, about? All that left you a little out of breath."),
+        N_("And moving: about how many brisk minutes in the past seven days?"),
+        N_("The past seven days: for about how many minutes were you active?"),
+    ),
+    "strength_days": (
+        N_("And strength work: on how many of the past seven days?"),
+        N_("On how many days this week did you do strength work?"),
+    ),
+    "sessions_done": (
+        N_("And sessions: how many in the past seven days?"),
+        N_("How many sessions did this week have?"),
+    ),
+    "session_effort": (
+        N_("How hard was it, from 0, like sitting, to 10, all you can give?"),
+        N_("And the effort, from 0 to 10? 10 is all you can give."),
+    ),
 }
 
 NOTED: dict[str, str] = {
@@ -76,8 +108,11 @@ def check_in_opens(said: m.CheckInOpens, v: Voice) -> str:
 
 @phrase(m.Ask)
 def ask_measure(said: m.Ask, v: Voice) -> str:
-    again = RATED_AGAIN.get(said.measure, ())
-    parts = [v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit)]
+    again = ASKED_AGAIN.get(said.measure, ())
+    parts = []
+    if said.again:
+        parts.append(v.say("Once more, so that your start is solid."))
+    parts.append(v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit))
     if said.attempts > 1:
         parts.append(
             v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)
@@ -102,11 +137,15 @@ def measure_card(said: m.Card, v: Voice) -> str:
 
 @phrase(m.ReadingKept)
 def kept(said: m.ReadingKept, v: Voice) -> str:
-    value = v.say(
-        "Thank you. {measure}: {amount}.",
-        measure=names.measure(v, said.measure),
-        amount=v.amount(said.amount, measure=said.measure, second=said.second),
-    )
+    values = {
+        "measure": names.measure(v, said.measure),
+        "amount": v.amount(said.amount, measure=said.measure, second=said.second),
+    }
+    known = MEASURES.get(said.measure)
+    if known is not None and known.kind in WEEKLY and not known.in_every_check_in:
+        value = v.say("{measure}: {amount}.", **values)  # thanked for the first answer of the week, not for each
+    else:
+        value = v.say("Thank you. {measure}: {amount}.", **values)
     return v.sentences(value, *(v.say(NOTED[note]) for note in said.noted if note in NOTED))
 
 
@@ -179,6 +218,14 @@ def check_in_done(said: m.CheckInDone, v: Voice) -> str:
     )
 
 
+@phrase(wm.AnotherDay)
+def another_day(said: wm.AnotherDay, v: Voice) -> str:
+    return v.say(
+        "This day often suits you better: {weekday}. Shall I ask you then? Press the button, and choose.",
+        weekday=v.weekday(said.weekday),
+    )
+
+
 @phrase(m.WeekNoted)
 def week_noted(said: m.WeekNoted, v: Voice) -> str:
     return v.say("Thank you. I keep that with the answers of this week. {coach} sees it.", coach=v.coach(said.coach))
@@ -194,9 +241,16 @@ def not_today(said: m.NotToday, v: Voice) -> str:
     return v.sentences(*parts)
 
 
+STILL_OPEN = (
+    N_("Your check-in is still open. You can finish it now, or skip it this week. Both are fine."),
+    N_("There is still time for your check-in. If it does not fit this week, skip it. That is fine, too."),
+    N_("A small reminder: your check-in waits for you. Now, or not this week, just as it suits you."),
+)
+
+
 @phrase(m.FollowUp)
 def follow_up(said: m.FollowUp, v: Voice) -> str:
     return v.sentences(
-        v.say("Your check-in is still open. You can finish it now, or skip it this week. Both are fine."),
+        v.say(STILL_OPEN[said.turn % len(STILL_OPEN)]),
         reminder(v, said.waiting) if said.waiting else "",
     )

@@ -17,8 +17,7 @@ from core.watching.disclosure import LEAST_PEOPLE
 @phrase(cm.CohortWelcome)
 def cohort_welcome(said: cm.CohortWelcome, v: Voice) -> str:
     asked = v.say(
-        "{by} asks you to join a group: {cohort}. It starts on this day: {day}. The group sees only what all do"
-        " together.",
+        "{by} asks you to join a group: {cohort}. It starts on {day}. The group sees only what all do together.",
         by=v.name(said.by),
         cohort=v.name(said.cohort),
         day=v.day(said.starts),

@@ -99,8 +99,8 @@ def last_reading(said: m.LastReading, v: Voice) -> str:
         "day": v.full_date(said.day),
     }
     if said.first:
-        return v.say("At the start, I have this: {measure}, {amount}. The day: {day}.", **values)
-    return v.say("The last one I have: {measure}, {amount}. The day: {day}.", **values)
+        return v.say("At the start, {day}: {measure}, {amount}.", **values)
+    return v.say("The last one, {day}: {measure}, {amount}.", **values)
 
 
 @phrase(m.NoReadingYet)
@@ -172,7 +172,7 @@ def weigh_today(said: m.WeighToday, v: Voice) -> str:
     answer = v.say(WEIGH[said.answer])
     if said.on is None:
         return answer
-    return v.sentences(answer, v.say("It counts again from this day: {day}.", day=v.day(said.on)))
+    return v.sentences(answer, v.say("It counts again from {day}.", day=v.day(said.on)))
 
 
 @phrase(m.ByRecord)
@@ -183,11 +183,7 @@ def by_record(said: m.ByRecord, v: Voice) -> str:
 @phrase(m.OnlyOne)
 def only_one(said: m.OnlyOne, v: Voice) -> str:
     lead = v.say("So far I have one to go by, so I cannot tell yet: {measure}.", measure=names.measure(v, said.measure))
-    return (
-        lead
-        if said.next is None
-        else v.sentences(lead, v.say("We look again on this day: {day}.", day=v.day(said.next)))
-    )
+    return lead if said.next is None else v.sentences(lead, v.say("We look again on {day}.", day=v.day(said.next)))
 
 
 @phrase(m.Doing)
@@ -210,7 +206,7 @@ def _shelf(v: Voice, text: str, measures: tuple[str, ...]) -> str:
 
 @phrase(m.EndOf)
 def end_of(said: m.EndOf, v: Voice) -> str:
-    return v.say("{name}: the last check-in is on this day, {day}.", name=v.name(said.name), day=v.full_date(said.last))
+    return v.say("{name}: the last check-in is on {day}.", name=v.name(said.name), day=v.full_date(said.last))
 
 
 @phrase(m.NoEnd)

@@ -53,6 +53,7 @@ LABELS: dict[str, str] = {
     "now_same": N_("Still the same"),
     "now_worse": N_("Worse"),
     "keep_it": N_("Keep it"),
+    "earlier_slip": N_("The earlier one was a slip"),
     "time_again": N_("Time me again"),
     "one_week": N_("One week"),
     "two_weeks": N_("Two weeks"),
@@ -89,6 +90,7 @@ LABELS: dict[str, str] = {
     "settings": N_("Settings"),
     "fact_wrong": N_("That is not right"),
     "about_me": N_("About me"),
+    "ask_missing": N_("Ask me what is missing"),
     "take_off": N_("Take it off the list"),
     "seen": N_("Seen"),
     "open_card": N_("Open card"),
@@ -136,6 +138,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "measure": names.MEASURES,
     "background": BACKGROUNDS,
     "caution": names.CAUTIONS,
+    "sign": names.SIGNS,
     "my": {
         "birth_year": N_("Year of birth"),
         "sex": N_("Tables for me"),

@@ -31,7 +31,7 @@ NEWS: dict[str, str] = {
     "directed_weighing_off": N_("Your coach ended the frequent weighing. From now on we weigh every few weeks."),
     "numbers": N_("Your coach changed how your numbers are shown. Send /settings to see it, or to change it back."),
     "baseline": N_("A new start: from now on I compare with your next results, not with the old ones."),
-    "programme": N_("Your coach agreed a programme with you. Weeks: {detail}. At its end you get a report."),
+    "programme": N_("You have a programme with your coach. At its end you get a report."),
     "programme_open": N_("Your programme has no set end now."),
     "hand_over": N_("Somebody else looks after you now: {detail}. Your answers went with you."),
     "end_care": N_(
@@ -69,7 +69,7 @@ def help_(said: m.Help, v: Voice) -> str:
 
 @phrase(m.Skipped)
 def skipped(said: m.Skipped, v: Voice) -> str:
-    return v.say("That is fine, we skip this: {measure}.", measure=names.measure(v, said.measure))
+    return v.say("That is fine, we skip it: {measure}.", measure=names.measure(v, said.measure))
 
 
 @phrase(m.SnoozeWhen)
@@ -92,7 +92,7 @@ def pause_when(said: m.PauseWhen, v: Voice) -> str:
 @phrase(m.Paused)
 def paused(said: m.Paused, v: Voice) -> str:
     return v.say(
-        "Enjoy your break. I am quiet until this day: {day}. If you want to come back sooner, just write to me.",
+        "Enjoy your break. I am quiet until {day}. If you want to come back sooner, just write to me.",
         day=v.day(said.until),
     )
 
@@ -109,7 +109,7 @@ def stopped_for_now(said: m.StoppedForNow, v: Voice) -> str:
     stop = v.say("That is fine, I stop here. You can take a break, or leave for good, if that is what you want.")
     if said.next is None:
         return stop
-    return v.sentences(stop, v.say("If not, the next check-in is this one: {day}.", day=v.day(said.next)))
+    return v.sentences(stop, v.say("If not, the next check-in comes on {day}.", day=v.day(said.next)))
 
 
 @phrase(m.AskSlot)
@@ -127,18 +127,19 @@ def slot_changed(said: m.SlotChanged, v: Voice) -> str:
 
 @phrase(m.AskZone)
 def ask_zone(said: m.AskZone, v: Voice) -> str:
-    return v.say("Where are you now? Type the name of a city. Then I go by the clock there.")
+    return v.say("Where are you now? Type the name of a city. Then I use the clock there.")
 
 
 @phrase(m.ZoneChanged)
 def zone_changed(said: m.ZoneChanged, v: Voice) -> str:
     from bot.rendering.places import place_name
 
+    place = v.name(place_name(said.zone_name, v.reader.language))
+    if said.home:
+        when = v.say("Your time: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at))
+        return v.lines(v.say("I am back on your own clock: {place}.", place=place), when)
     return v.sentences(
-        v.say(
-            "Done. I go by the clock in this place: {place}.",
-            place=v.name(place_name(said.zone_name, v.reader.language)),
-        ),
+        v.say("Done. I use the clock there: {place}.", place=place),
         v.say("Your time there: {weekday}, {time}.", weekday=v.weekday(said.weekday), time=v.time(said.at)),
     )
 
@@ -149,10 +150,10 @@ def zone_for_now(said: m.ZoneForNow, v: Voice) -> str:
 
     return v.sentences(
         v.say(
-            "Have a good time. For now I go by the clock in this place: {place}.",
+            "Have a good time. Until then I use the clock there: {place}.",
             place=v.name(place_name(said.zone_name, v.reader.language)),
         ),
-        v.say("I change back on this day: {day}.", day=v.day(said.until)),
+        v.say("I change back on {day}.", day=v.day(said.until)),
     )
 
 
@@ -283,6 +284,12 @@ def kept_as_it_was(said: KeptAsItWas, v: Voice) -> str:
 
 @phrase(m.PlanNews)
 def plan_news(said: m.PlanNews, v: Voice) -> str:
+    if said.what == "programme" and said.detail.isdecimal():
+        return v.say_n(
+            "You have a programme of {n} week with your coach. At its end you get a report.",
+            "You have a programme of {n} weeks with your coach. At its end you get a report.",
+            int(said.detail),
+        )
     return v.say(NEWS.get(said.what, NEWS_OTHER), detail=v.name(said.detail))
 
 
@@ -293,7 +300,7 @@ def not_for_this_role(said: NotForThisRole, v: Voice) -> str:
 
 @phrase(OldButton)
 def old_button(said: OldButton, v: Voice) -> str:
-    lead = v.say("That button was for a question that is over.")
+    lead = v.say("That was the button of an old question.")
     return v.sentences(lead, reminder(v, said.waiting)) if said.waiting else lead
 
 
@@ -307,8 +314,7 @@ def our_fault(said: OurFault, v: Voice) -> str:
 @phrase(m.JoinedCohort)
 def joined_cohort(said: m.JoinedCohort, v: Voice) -> str:
     return v.say(
-        "You are in: {cohort}. It starts on this day: {day}. The group sees what all do together, never your own"
-        " numbers.",
+        "You are in: {cohort}. It starts on {day}. The group sees what all do together, never your own numbers.",
         cohort=v.name(said.cohort),
         day=v.day(said.starts),
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from bot.rendering.phrases import names, phrase
+from bot.rendering.phrases.looking_back import activity_line
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
@@ -13,8 +14,8 @@ from core.dialogue.client.results import Result
 
 KEEP: dict[str, str] = {
     "same_hour": N_("Keep your day and your hour. It is what made this work."),
-    "keep_active": N_("Keep moving as you do: it is in line with public advice, 150 minutes a week."),
-    "more_active": N_("Move a little more, bit by bit. Public advice is 150 minutes a week; each walk counts."),
+    "keep_active": N_("Keep moving as you do. It is what health advice asks for."),
+    "more_active": N_("Move a little more, bit by bit. Health advice is 150 minutes a week, and each walk counts."),
     "keep_strength": N_("Keep up your strength work on two days a week."),
     "more_strength": N_("Try strength work on two days a week. Standing up from a chair counts."),
 }
@@ -92,7 +93,7 @@ def last_report(said: rm.LastReport, v: Voice) -> str:
             v.say("Thank you for staying with it. {kept}.", kept=attendance(v, report)) if report.asked else "",
         ),
         *_groups(v, (*report.changed, *report.unsure)[:MOST_SAID]),
-        v.lines(*(goal(v, one) for one in report.goals)),
+        v.lines(*(goal(v, one) for one in report.goals), *(activity_line(v, line) for line in report.lines)),
         v.lines(*keep(v, report)),
         v.say("Your report comes as a picture and as a PDF. What would you like next?"),
     )
@@ -112,10 +113,10 @@ def programme_over(said: rm.ProgrammeOver, v: Voice) -> str:
     first = (
         v.say("Your programme is over.")
         if said.ended is None
-        else v.say("Your programme ended on this day: {day}.", day=v.full_date(said.ended))
+        else v.say("Your programme ended on {day}.", day=v.full_date(said.ended))
     )
     rest = v.say(
-        "I ask you nothing until a new one begins. You can begin one here, or talk to {coach}.",
+        "I am quiet until a new one begins. You can begin one here, or talk to {coach}.",
         coach=v.coach(said.coach),
     )
     return v.sentences(first, rest)
@@ -130,7 +131,7 @@ def round_begins(said: rm.RoundBegins, v: Voice) -> str:
         v.say_n(
             "A new start: your programme takes {n} week.", "A new start: your programme takes {n} weeks.", said.weeks
         ),
-        v.say("It ends about this day: {day}.", day=v.full_date(said.last)),
+        v.say("It ends around {day}.", day=v.full_date(said.last)),
         coming,
     )
 

@@ -305,7 +305,7 @@ def not_meant(said: m.NotMeant, v: Voice) -> str:
 @phrase(m.AlarmClosed)
 def alarm_closed(said: m.AlarmClosed, v: Voice) -> str:
     return v.sentences(
-        v.say("That button was for a question that is over."),
+        v.say("That was the button of an old question."),
         v.say("If something is wrong now, write it to me, or call {number}.", number=_number(v, said.number)),
     )
 

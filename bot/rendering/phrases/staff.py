@@ -454,6 +454,8 @@ def staff_forgotten(said: sm.StaffForgotten, v: Voice) -> str:
 
 @phrase(sm.SeenNoted)
 def seen_noted(said: sm.SeenNoted, v: Voice) -> str:
+    if not said.names:  # all that the digest told is over
+        return v.say("Noted as seen.")
     return v.say_n("Noted as seen, for {n} client.", "Noted as seen, for {n} clients.", len(said.names))
 
 

@@ -15,6 +15,7 @@ from core.watching.digest import LIMIT
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
+    "starting": N_("part of the start"),
     "too_soon": N_("too soon to compare"),
     "within_error": N_("within chance"),
     "better": N_("better"),
@@ -67,6 +68,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
+        v.say("They call themselves {name}.", name=v.name(said.own_name)) if said.own_name else "",
         v.say("You stand in for {name}.", name=v.name(said.for_coach)) if said.for_coach else "",
         state,
         "" if said.reachable else v.say("Messages to them do not arrive at the moment."),
@@ -74,6 +76,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         v.say("Last check-in: {day}", day=v.day(said.answered)) if said.answered else v.say("No check-in yet."),
         v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
         cautions_line(v, said.cautions, said.medicines),
+        before_exercise(v, said.before_exercise),
         directed_line(v, said.directed_by) if said.directed else "",
         v.say(NUMBERS.get(said.numbers, "")) if said.numbers == "coach_only" else "",
     )
@@ -90,6 +93,11 @@ def slot_line(v: Voice, slot: Slot | None) -> Html:
     if slot is None:
         return Html("")
     return v.say("Check-in: {weekday}, {time}", weekday=v.weekday(slot.weekday), time=v.time(slot.at))
+
+
+def before_exercise(v: Voice, verdict: str) -> Html:
+    advice = names.BEFORE_EXERCISE.get(verdict)
+    return v.say("Before exercise: {verdict}", verdict=v.say(advice)) if advice else Html("")
 
 
 def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...]) -> Html:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.rendering.phrases import phrase
-from bot.rendering.phrases.coach import flag, what
+from bot.rendering.phrases.coach import figure, flag
 from bot.rendering.phrases.staff_digest import digest_said
 from bot.rendering.voice import Html, Voice
 from core.care import METRIC
@@ -66,7 +66,7 @@ def deputy_alarm(said: sm.DeputyAlarm, v: Voice) -> str:
             coach=v.coach(said.coach),
             what=flag(v, said.code),
         ),
-        v.say("{facts}.", facts=what(v, one, METRIC)),
+        v.say("{facts}.", facts=facts) if (facts := figure(v, one, METRIC)) else "",
         v.say("“{words}”", words=v.typed(words)) if words else "",
         v.say("Since: {day}, {time}", day=v.local_day(said.since), time=v.local_time(said.since)),
         v.say_n(

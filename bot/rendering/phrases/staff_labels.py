@@ -29,6 +29,7 @@ LABELS: dict[str, str] = {
     "export_fhir": N_("For another system (FHIR)"),
     "plan": N_("Plan"),
     "note": N_("Note"),
+    "rename": N_("Rename"),
     "dealt_with": N_("Dealt with"),
     "history": N_("History"),
     **{f"done_{key}": words for key, words in DONE.items()},

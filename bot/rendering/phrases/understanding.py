@@ -8,6 +8,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example, reminder
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.client.slip_messages import AskWhichIsRight, EarlierTakenOut
 from core.dialogue.kit.messages import NotText
 from core.quantity import Amount
 
@@ -100,7 +101,7 @@ def not_read(said: m.NotRead, v: Voice) -> str:
 @phrase(m.StillUnclear)
 def still_unclear(said: m.StillUnclear, v: Voice) -> str:
     return v.say(
-        "I still do not read it. Press a button if one fits, or send only the number. {measure}",
+        "I still cannot read it. Press a button if one fits, or send only the number. {measure}",
         measure=names.measure(v, said.measure),
     )
 
@@ -114,7 +115,7 @@ def did_you_mean(said: m.DidYouMean, v: Voice) -> str:
     )
 
 
-def _read(said: m.AskIfSure | m.CannotBe, v: Voice) -> Html:
+def _read(said: m.AskIfSure | m.CannotBe | AskWhichIsRight, v: Voice) -> Html:
     return v.say(
         "I read this: {measure}, {amount}.",
         measure=names.measure(v, said.measure),
@@ -125,6 +126,20 @@ def _read(said: m.AskIfSure | m.CannotBe, v: Voice) -> Html:
 @phrase(m.AskIfSure)
 def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
     return v.sentences(_read(said, v), v.say("Is that right? If not, just send the right one."))
+
+
+@phrase(AskWhichIsRight)
+def ask_which_is_right(said: AskWhichIsRight, v: Voice) -> str:
+    return v.sentences(
+        _read(said, v), v.say("That is far from the one of {day}. Is it right?", day=v.day_of_year(said.earlier))
+    )
+
+
+@phrase(EarlierTakenOut)
+def earlier_taken_out(said: EarlierTakenOut, v: Voice) -> str:
+    return v.say(
+        "I took out the one of {day}: {measure}.", day=v.day_of_year(said.day), measure=names.measure(v, said.measure)
+    )
 
 
 @phrase(m.AskChangeAnswer)
@@ -142,7 +157,7 @@ def ask_change_answer(said: m.AskChangeAnswer, v: Voice) -> str:
     return v.sentences(
         v.say("You have answered this one."),
         v.say(
-            "{measure} on this day, {day}: {old}.",
+            "{measure}, {day}: {old}.",
             measure=names.measure(v, said.measure),
             day=v.day(said.day),
             old=v.amount(said.old, measure=said.measure),
@@ -159,7 +174,7 @@ def answer_stands(said: m.AnswerStands, v: Voice) -> str:
     return v.sentences(
         lead,
         v.say(
-            "{measure} on this day, {day}: {old}.",
+            "{measure}, {day}: {old}.",
             measure=names.measure(v, said.measure),
             day=v.day(said.day),
             old=v.amount(said.amount, measure=said.measure, second=said.second),
@@ -211,7 +226,7 @@ def undone(said: m.Undone, v: Voice) -> str:
 def ask_undo(said: m.AskUndo, v: Voice) -> str:
     what = _with_amount(v, said.measure, said.amount, said.second)
     return v.sentences(
-        v.say("The last one is of this day, {day}: {what}.", day=v.day(said.day), what=what),
+        v.say("The last one is from {day}: {what}.", day=v.day(said.day), what=what),
         v.say("Later ones are compared with it.") if said.baseline else "",
         v.say("Shall I take it back?"),
     )

@@ -8,9 +8,10 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
-from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
+from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, ChangeClient
+from core.dialogue.client.effects import Amend, ChangeClient, Retract
+from core.dialogue.client.slip_messages import AskWhichIsRight, EarlierTakenOut
 from core.dialogue.client.states import (
     AlarmAsked,
     Aside,
@@ -18,6 +19,7 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Enrolling,
     Gate,
     Repeating,
     Setting,
@@ -27,6 +29,7 @@ from core.dialogue.kit.effects import Choice, Say
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
+from core.judging.activity_course import newly_reached
 from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
@@ -39,7 +42,7 @@ from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood,
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
-from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.plausibility import DoubtKind, doubt, is_jump
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
@@ -48,6 +51,7 @@ SHORT_COUNT = "short_count"  # kind of a doubt: a start that was counted for too
 OLD_ANSWER = "old_answer"  # kind of a doubt: an earlier answer's button was pressed
 _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
+NO_TABLE_FITS = frozenset({"medicine_slows_the_pulse"})  # notes of a band that says nothing of this person
 PATIENCE = 2  # misunderstood answers before the card is offered
 ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
 
@@ -203,6 +207,13 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
             check_in.ask_next(d)
         return
+    if isinstance(open_before, Enrolling) and d.asking is open_before:
+        if open_before.measure in kept:  # given before the facts it needs: they are asked another time
+            d.ask(None)
+            check_in.ask_next(d)
+        else:
+            needed.say_question(d, open_before)
+        return
     if not isinstance(open_before, Awaiting):
         return
     answered = open_before.measure in kept
@@ -334,12 +345,42 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
         d.say(m.DidYouMean(measure.key, amount, meant.second, kind), row, (Choice("keep_it", "ok:yes"),))
         return
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
+    if unsure and (earlier := _far_from(d, measure, meant)) is not None:
+        day = d.facts.local(earlier.taken_at).date()
+        d.say(
+            AskWhichIsRight(measure.key, amount, meant.second, day),
+            (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
+            (Choice("earlier_slip", "ok:earlier"),),
+        )
+        return
     say = (
         m.AskIfSure(measure.key, amount, meant.second)
         if unsure
         else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def _far_from(d: ClientStep, measure: Measure, meant: Understood) -> Reading | None:
+    """The single reading of an earlier day that a new value is far from; of the two, that one may be the slip."""
+    if measure.series or (isinstance(d.asking, Confirming) and d.asking.replaces):
+        return None
+    last = comparison(d, measure, meant)
+    if last is None or not is_jump(measure.bounds, meant.value, last.value):
+        return None
+    return None if d.facts.local(last.taken_at).date() == d.today else last
+
+
+def earlier_was_wrong(d: ClientStep, asking: Confirming) -> None:
+    """Take out the earlier of two readings far apart, so that nothing is compared with a slip."""
+    measure = MEASURES[asking.measure]
+    earlier = _far_from(d, measure, asking.meant)
+    if earlier is None:  # withdrawn in the meantime
+        return
+    d.do(Retract(earlier.key))
+    d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != earlier.key))
+    d.become(written=tuple(w for w in d.state.written if w.key != earlier.key))
+    d.say(EarlierTakenOut(measure.key, d.facts.local(earlier.taken_at).date()))
 
 
 def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
@@ -427,6 +468,10 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
             if asking.back is None and d.state.day is not None:
                 check_in.ask_next(d)
             return
+        if (typed := _as_typed(d, measure, asking)) is not None:
+            event = Text(asking.at, asking.as_typed, asking.ref)
+            ask_to_confirm(d, measure, typed, DoubtKind.JUMP.value, event, asked=asking.asked)
+            return
         d.say(m.SendRight(measure.key, d.asked_in(measure)), *check_in.buttons(d, measure))
         d.ask(Awaiting(measure.key))
         return
@@ -438,6 +483,17 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
         d.ask(asking.back)
     elif d.asking is before:
         check_in.ask_next(d)
+
+
+def _as_typed(d: ClientStep, measure: Measure, asking: Confirming) -> Understood | None:
+    """The usual value that was typed, if another was guessed because it is far from an earlier one: 84.2 after a 48.2
+    is no slip if that one was."""
+    heard = answers_in(asking.as_typed, d.words, measure, (), d.unit(measure), {})
+    typed = next((a.heard for a in heard if a.measure == measure.key), None)
+    if not isinstance(typed, Understood) or typed.value == asking.meant.value:
+        return None
+    far = typed.value in measure.bounds.usual and _far_from(d, measure, typed) is not None
+    return typed if far else None
 
 
 # --- keeping ----------------------------------------------------------------------------------------------------
@@ -492,6 +548,7 @@ def store_and_reply(
             _learn_once(d, measure, reading)
         both = reading.value + (reading.second or 0)  # moderate and vigorous minutes, "75 vigorous"
         d.say(m.ReadingKept(measure.key, d.shown(measure, both), None, tuple(sorted(understood.notes))))
+        _say_if_reached(d, measure)
         readings.raise_flags(d, measure, reading)
     elif aspects := unasked_aspects(d, measure):
         if len(d.facts.of(measure.key)) <= 1:
@@ -510,6 +567,14 @@ def store_and_reply(
             ask_conditions(d, measure, reading, aspects)
     else:
         reply_to_reading(d, measure, reading)
+
+
+def _say_if_reached(d: ClientStep, measure: Measure) -> None:
+    """What public advice makes of a week's activity, the first time that it makes so much of it."""
+    found = newly_reached(measure, _programme(d, measure), d.facts.profile)
+    if found is not None:
+        d.say(m.BandSaid(measure.key, found.band, found.source.key))
+        d.become(sources=(found.source.key,))
 
 
 def _first_of(
@@ -715,21 +780,29 @@ def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_
             )
         )
     if (band := band_for(d, measure, reading, found)) is not None:
-        if band != _band_before(d, measure, reading):
+        if band != _band_before(d, measure, reading) and not set(band.notes) & NO_TABLE_FITS:
             d.say(band)
         sources.append(band.source)
-    if verdict is not None:
+    if verdict is not None and verdict.kind is Change.STARTING:
+        d.say(readings.start_said(d, measure))
+    elif verdict is not None:
         d.say(readings.verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
     told = {*d.state.told, *d.state.cautioned}
-    if context := next((key for key in found.context if key not in told), None):
+    if context := next((key for key in _contexts(d, measure, found) if key not in told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
         if context in {said for _, said in measure.misled_by}:  # a caution: once, not at every retest
             d.become(cautioned=(*d.state.cautioned, context))
     goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
+
+
+def _contexts(d: ClientStep, measure: Measure, found: Assessment) -> tuple[str, ...]:
+    """What may be said beside a reading. A measure that is not in the plan is not asked for again."""
+    asked = d.facts.slot is not None and measure.key in check_in.asked_of(d)
+    return tuple("first_reading" if key == "start_again" and not asked else key for key in found.context)
 
 
 def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:

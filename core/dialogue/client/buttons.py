@@ -34,7 +34,7 @@ from core.dialogue.client import (
     weighing_guard,
 )
 from core.dialogue.client import messages as m
-from core.dialogue.client.open_question import confirmed, day_chosen, put_again
+from core.dialogue.client.open_question import day_chosen, doubt_answered, put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -193,7 +193,7 @@ def act(d: ClientStep, event: Press) -> None:
     if not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
         return
-    if isinstance(d.asking, Enrolling) and verb != "fact":
+    if isinstance(d.asking, Enrolling) and verb != "fact" and (verb == "e" or not d.asking.measure):
         enrolment.enrolling(d, event, d.asking)
         return
     if d.facts.status is Status.LEFT and verb not in ("set", "forget", "back", "move"):
@@ -440,6 +440,9 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
             leaving.my_data(d)
         case "about_me":
             about_me.page(d)
+        case "missing":
+            if not enrolment.ask_the_rest(d):
+                about_me.page(d)
         case "pause":
             pausing.pause(d)
         case "goal":
@@ -466,7 +469,7 @@ BUTTONS = _by_verb(
     _answers("have", Awaiting, lambda d, asking, *_: check_in.ask(d, MEASURES[asking.measure])),
     _answers("skip", Awaiting, lambda d, *_: check_in.skip(d)),
     _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
-    _answers("ok", Confirming, lambda d, asking, value, _: confirmed(d, asking, value == "yes")),
+    _answers("ok", Confirming, lambda d, asking, value, _: doubt_answered(d, asking, value)),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
     _answers("day", ChoosingDay, lambda d, asking, value, _: day_chosen(d, asking, value)),
     _answers("gate", Gate, _gate),

@@ -7,15 +7,18 @@ from decimal import Decimal
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import help_and_menu, programme
+from core.dialogue.client import help_and_menu, looking_back, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
-from core.dialogue.client.states import Asking, Awaiting, Gate, PressureWeek, Setting
+from core.dialogue.client.states import Asking, Awaiting, Enrolling, Gate, PressureWeek, Setting
 from core.dialogue.client.step import ClientStep
+from core.dialogue.client.week_messages import AnotherDay
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
+from core.judging import readiness
+from core.judging.start import counted_from
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.cautions import ASK_FIRST
@@ -25,9 +28,12 @@ from core.reading import How
 from core.watching.flags import ClientWeek, Code, Ended, WhatFollowed, cleared, flag, flags_of_week
 
 PRESSURE_DAYS = 7
+OTHER_DAY = "another_day"  # of `State.cautioned`
+LATE_TIMES, LATEST = 3, 4  # check-ins answered late on one weekday; days late at most
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
+STARTS_AGAIN = "starts_again"  # of what was told in a check-in
 TOLD_AGAIN_AFTER = 4  # ours, check-ins: a coach who has dealt with it need not do so every week
 
 
@@ -70,7 +76,7 @@ def watch_retests(d: ClientStep, day: date) -> None:
     before = dict(d.state.owed)
     owed = []
     for key in agenda_for(d, day):
-        if MEASURES[key].kind not in RETESTED or not d.facts.of(key):
+        if MEASURES[key].kind not in RETESTED or not d.facts.of(key) or d.starts_again(key, day):
             continue
         times = before.get(key, -1) + (key not in before or not d.facts.missed)
         owed.append((key, times))
@@ -95,25 +101,51 @@ def asked_of(d: ClientStep) -> set[str]:
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Whether a measure is not derived and not excluded for this person."""
-    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not _own_words(d, measure)):
         return False
-    agreed = measure.key in d.facts.plan.cleared
+    if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
+        return False  # nobody can say that it is safe for them
+    if any(x.key == ASK_FIRST for x in measure.must_not) and not agreed_to(d, measure) and _doctor_first(d):
+        return False
+    agreed = agreed_to(d, measure)
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
 
 
+def agreed_to(d: ClientStep, measure: Measure) -> bool:
+    """Whether a clinician has approved this test, says the coach."""
+    return measure.key in d.facts.plan.cleared
+
+
+def _doctor_first(d: ClientStep) -> bool:
+    """Whether a test of exertion waits: they should see a doctor first, or left the signs open."""
+    verdict = readiness.verdict(d.facts.readiness, d.facts.profile)
+    return verdict is readiness.Verdict.DOCTOR_FIRST or (verdict is None and "signs" in d.state.met)
+
+
+def _own_words(d: ClientStep, measure: Measure) -> bool:
+    """Whether a question of the client's own is there, or can still be asked for."""
+    coming = measure.key in d.facts.plan.measures and bool(needed.for_measure(d, measure))
+    return bool(d.facts.plan.own_question) or coming
+
+
 def is_due(d: ClientStep, key: str, day: date) -> bool:
-    taken = d.facts.of(key)
-    last = taken[-1].taken_at if taken else None
-    if MEASURES[key].body is BodySize.STATURE and d.facts.profile.stature is not None:
+    measure, taken = MEASURES[key], d.facts.of(key)
+    if measure.body is BodySize.STATURE and d.facts.profile.stature is not None:
         return False
+    if d.starts_again(key, day):
+        return True
+    last = counted_from(measure, d.begun(key) or taken[-1:])
     return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
 
 
 def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | None = None) -> None:
-    """Greet and ask the first question. A check-in that is still open is closed; its questions are asked again."""
+    """Greet and ask the first question. A check-in that is still open is closed; its questions are asked again. At a
+    slot that was promised there is always the first question, even if all else was answered a few days ago."""
     agenda = agenda_for(d, day)
+    if not agenda and occasion is not None and not _given_today(d):
+        agenda = (needed.FIRST_RATING.key,)
     d.become(asking=None, agenda=agenda, day=day, noted=(), told=())
     if not agenda:
         d.say(m.NotToday(d.next_slot()))
@@ -122,6 +154,11 @@ def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | No
     opening = pick(d, OPENINGS)
     d.say(m.CheckInOpens(opening, late), said=opening, occasion=occasion)
     ask_next(d)
+
+
+def _given_today(d: ClientStep) -> bool:
+    taken = d.facts.of(needed.FIRST_RATING.key)
+    return bool(taken) and d.facts.local(taken[-1].taken_at).date() == d.today
 
 
 def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
@@ -134,6 +171,10 @@ def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
 def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
     """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
     if not d.state.agenda:
+        last = d.state.day is not None and d.facts.plan.closes_on(d.state.day)
+        if d.state.day is not None and not quietly and not last and (first := needed.before_exercise(d)):
+            needed.put(d, Enrolling(first[0], measure=needed.BEFORE_EXERCISE))
+            return
         close(d, quietly=quietly)
         return
     key, *rest = d.state.agenda
@@ -142,6 +183,12 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         d.become(agenda=tuple(rest))
         d.say(m.RestTooHigh(key, tuple(sorted(too_high))))
         ask_next(d, quietly=quietly)
+        return
+    if missing := needed.for_measure(d, measure):  # the measure stays on the agenda meanwhile
+        needed.put(d, Enrolling(missing[0], missing[1:], measure=key))
+        return
+    if measure.kind is MeasureKind.FUNCTION and (first := needed.before_exercise(d)):
+        needed.put(d, Enrolling(first[0], measure=key))
         return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
@@ -176,8 +223,12 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
-    turn = len(d.facts.of(measure.key)) if measure.kind is MeasureKind.RATING else 0
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn), *buttons(d, measure))
+    weekly = measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY) and d.facts.of(measure.key)
+    turn = d.today.toordinal() // 7 if weekly else 0
+    again = STARTS_AGAIN not in d.state.told and d.starts_again(measure.key, d.state.day or d.today)
+    if again:  # why it comes so soon is said once in a check-in
+        d.become(told=(*d.state.told, STARTS_AGAIN))
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn, again), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:
@@ -186,7 +237,7 @@ def buttons(d: ClientStep, measure: Measure) -> Rows:
     if measure.kind is MeasureKind.RATING:
         return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in range(11)), width=6), out)
     if measure.kind is MeasureKind.ACTIVITY:
-        return (out,)
+        return (*rows_of(*(Choice("number", f"n:{n}", str(n)) for n in measure.quick), width=6), out)
     how = [Choice("how", f"how:{measure.key}")]
     if measure.protocol.timers:
         how.append(Choice("time_it", f"time:{measure.key}"))
@@ -211,8 +262,8 @@ def open_pressure_week(d: ClientStep) -> None:
 def close(d: ClientStep, *, quietly: bool = False) -> None:
     """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
     place."""
-    answered = d.state.day is not None
-    if d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day):
+    answered, day = d.state.day is not None, d.state.day
+    if day is not None and d.facts.plan.closes_on(day):
         programme.finish(d)
         return
     d.ask(None)
@@ -220,18 +271,43 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     if not answered:
         return
     d.do(CancelTimer("follow_up"))
-    if not quietly:
+    back = day is not None and not quietly and looking_back.is_due(d, day)
+    if back and day is not None:
+        looking_back.look_back(d, day)
+    elif not quietly:
         praise = pick(d, PRAISES)
         d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
     following = d.next_slot()
     if following is not None:
         hint = len(d.facts.of("energy")) % HINT_EVERY == 1
-        d.say(m.CheckInDone(following, hint), (Choice("progress", "set:progress"), Choice("source", "src")))
+        row: tuple[Choice, ...] = (Choice("progress", "set:progress"), Choice("source", "src"))
+        better = better_day(d)
+        if better is not None:
+            d.say(AnotherDay(better))
+            d.become(cautioned=(*d.state.cautioned, OTHER_DAY))
+            row = (Choice("slot", "set:slot"), *row)
+        d.say(m.CheckInDone(following, hint and better is None), row)
+    if back:
+        looking_back.picture(d)
+
+
+def better_day(d: ClientStep) -> int | None:
+    """The weekday on which the last check-ins were answered, if each was late; said once."""
+    if d.facts.slot is None or OTHER_DAY in d.state.cautioned:
+        return None
+    days = [d.facts.local(r.taken_at).date() for r in d.facts.of("energy")[-LATE_TIMES:]]
+    weekdays = {day.weekday() for day in days}
+    if len(set(days)) < LATE_TIMES or len(weekdays) > 1 or days[-1] != d.today:
+        return None
+    late_by = (days[-1].weekday() - d.facts.slot.weekday) % 7
+    return days[-1].weekday() if 0 < late_by <= LATEST else None
 
 
 def kept_in_a_row(d: ClientStep) -> int:
     """Consecutive check-ins answered, including this one, within the last twelve weeks."""
-    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    days = sorted(
+        {d.facts.local(r.taken_at).date() for r in d.facts.of("energy") if r.how is not How.UNASKED}, reverse=True
+    )
     count, last = 1, d.today
     for day in days:
         if day == last:
@@ -260,9 +336,12 @@ def today(d: ClientStep) -> None:
     if d.state.day is not None and isinstance(d.asking, Awaiting):
         ask(d, MEASURES[d.asking.measure])
         return
+    if isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
+        return
     last = schedule.latest_due(d.facts.slot, d.facts.zone, d.now).day if d.facts.slot else d.today
     recent = d.today - last <= timedelta(days=2) and d.facts.answered != last
-    if recent or not d.facts.of("energy"):
+    if recent or d.facts.answered is None:
         open_check_in(d, last if recent else d.today)
         return
     following = d.next_slot()
@@ -288,3 +367,5 @@ def close_setting(d: ClientStep) -> None:
         d.ask(back)
         if isinstance(back, Awaiting):
             ask(d, MEASURES[back.measure])
+        elif isinstance(back, Enrolling):
+            needed.say_question(d, back)

@@ -8,7 +8,15 @@ from dataclasses import replace
 from datetime import timedelta
 from decimal import Decimal
 
-from core.dialogue.client import answers, check_in, coach_thread, help_and_menu, progress_and_goals, readings
+from core.dialogue.client import (
+    answers,
+    check_in,
+    coach_thread,
+    help_and_menu,
+    looking_back,
+    progress_and_goals,
+    readings,
+)
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend
 from core.dialogue.client.open_question import put_again
@@ -269,16 +277,11 @@ def _often(d: ClientStep, text: str) -> None:
 
 
 def _doing(d: ClientStep, text: str) -> None:
-    """Every measure by its verdict, numbers and hidden ones left out."""
-    shelves: dict[str, list[str]] = {"better": [], "same": [], "changed": [], "worse": [], "early": []}
-    kinds = {Change.BETTER: "better", Change.WORSE: "worse", Change.CHANGED: "changed", Change.WITHIN_ERROR: "same"}
-    for key, measure in MEASURES.items():
-        taken = d.facts.of(key)
-        if not taken or d.hidden(measure) or measure.kind in (MeasureKind.ONCE, MeasureKind.ACTIVITY):
-            continue
-        verdict = readings.assessed(d, measure, taken[-1]).verdict
-        shelves[kinds.get(verdict.kind, "early") if verdict is not None else "early"].append(key)
-    d.say(m.Doing(**{name: tuple(keys) for name, keys in shelves.items()}), (Choice("progress", "set:progress"),))
+    """Every measure by its verdict, as it was told; numbers and hidden ones left out."""
+    found = looking_back.shelves(d)
+    same = (*found["steps"], *found["same"])
+    said = m.Doing(found["better"], same, found["changed"], found["worse"], found["early"])
+    d.say(said, (Choice("progress", "set:progress"),))
 
 
 def _since(d: ClientStep, text: str) -> None:

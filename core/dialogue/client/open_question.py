@@ -13,6 +13,7 @@ from core.dialogue.client import (
     corrections,
     enrolment,
     health,
+    needed,
     pausing,
     progress_and_goals,
     safety,
@@ -51,6 +52,13 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     """The answer to a doubt or to an offered change; a question that stood before is put again."""
     answers.confirmed(d, asking, yes)
     _return_to(d, asking.back)
+
+
+def doubt_answered(d: ClientStep, asking: Confirming, value: str) -> None:
+    """A button under a doubt: yes, no, or yes and the earlier reading was the slip."""
+    if value == "earlier":
+        answers.earlier_was_wrong(d, asking)
+    confirmed(d, asking, value in ("yes", "earlier"))
 
 
 def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
@@ -92,7 +100,7 @@ def _say(d: ClientStep) -> None:
         case Consenting():
             enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
         case Enrolling() as asking:
-            enrolment.ask_question(d, asking.question, asking.chosen)
+            needed.say_question(d, asking)
         case Setting() as asking:
             _setting(d, asking)
         case _:

@@ -3,40 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, datetime, time, timedelta
+from datetime import timedelta
 from decimal import Decimal
 
 from core.dialogue.client import check_in
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import DropGoal, SetGoal
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.readings import assessed
+from core.dialogue.client.pictures import chart_of, showable
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.step import rows_of
-from core.judging import chart_data
 from core.judging.goals import Goal, check
 from core.language.intents import when
 from core.measures import MEASURES
-from core.measures.measure import Measure, MeasureKind, Understood
-from core.schedule import instant
+from core.measures.measure import Measure, Understood
 
 GOALS_FOR = tuple(key for key, measure in MEASURES.items() if measure.goal)
-POINTS_FOR_A_CHART = 2
-
-
-def showable(d: ClientStep) -> tuple[str, ...]:
-    """Measures with enough official readings to draw, whose numbers this client wants to see."""
-    counts: dict[str, int] = {}
-    for reading in d.facts.history:
-        if reading.counts:
-            counts[reading.measure] = counts.get(reading.measure, 0) + 1
-    return tuple(
-        key
-        for key, measure in MEASURES.items()
-        if counts.get(key, 0) >= POINTS_FOR_A_CHART and not d.hidden(measure) and measure.kind is not MeasureKind.ONCE
-    )
 
 
 def progress(d: ClientStep, named: str = "", since: str = "") -> None:
@@ -53,29 +37,11 @@ def progress(d: ClientStep, named: str = "", since: str = "") -> None:
         d.say(m.NothingToShow(d.next_slot()))
 
 
-def _from_day(d: ClientStep, since: str) -> datetime | None:
-    """The start of a local day; None if `since` is no date."""
-    try:
-        return instant(date.fromisoformat(since), time(0), d.facts.zone)
-    except ValueError:
-        return None
-
-
 def show(d: ClientStep, measure: Measure, since: str = "") -> None:
-    if measure.key not in showable(d):
-        d.say(m.NothingToShow(d.next_slot()))
-        return
-    readings = d.facts.of(measure.key)
-    if measure.kind is MeasureKind.RATING:
-        d.say(m.Picture(chart_data.rating_line(measure, readings, d.facts.zone, d.facts.plan.own_question)))
-    elif measure.series:
-        d.say(m.Picture(chart_data.pressure_week(readings, d.facts.zone, d.facts.profile)))
+    if measure.key in showable(d):
+        d.say(m.Picture(chart_of(d, measure, since)))
     else:
-        start = _from_day(d, since) or d.facts.plan.baseline_since
-        verdict = None if since else assessed(d, measure, [r for r in readings if r.counts][-1]).verdict
-        chance = None if verdict is None else verdict.chance
-        unit = d.unit(measure)
-        d.say(m.Picture(chart_data.trend(measure, readings, d.facts.profile, d.facts.zone, unit, start, chance)))
+        d.say(m.NothingToShow(d.next_slot()))
 
 
 # --- goals ------------------------------------------------------------------------------------------------------

@@ -14,6 +14,8 @@ from decimal import Decimal
 from core.care import Programme
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.results import Result, ResultFacts, results, shown
+from core.dialogue.client.week_messages import ActivityLine
+from core.judging.activity_course import activity_course
 from core.judging.change import BEYOND_ERROR
 from core.judging.goals import Goal, progress
 from core.measures import MEASURES
@@ -42,7 +44,7 @@ class GoalSaid:
 class Report:
     """A programme from its first to its last day.
 
-    asked, kept: its check-ins. keep: keys of what to keep doing, or to try next.
+    asked, kept: its check-ins. keep: keys of what to keep doing, or to try next. lines: activity beside public advice.
     """
 
     client_id: int
@@ -55,6 +57,7 @@ class Report:
     results: tuple[Result, ...] = ()
     goals: tuple[GoalSaid, ...] = ()
     keep: tuple[str, ...] = ()
+    lines: tuple[ActivityLine, ...] = ()
 
     @property
     def changed(self) -> tuple[Result, ...]:
@@ -102,7 +105,23 @@ def report(
         found,
         tuple(_goal(whose, goal, found) for goal in goals if goal.measure not in hidden and whose.of(goal.measure)),
         tuple(_to_keep(whose, len(of_it), sum(of_it))),
+        activity_lines(whose),
     )
+
+
+def activity_lines(whose: ResultFacts) -> tuple[ActivityLine, ...]:
+    """What public advice names, of this programme: a usual week now, and the first one."""
+    since = whose.plan.baseline_since
+    found = []
+    for key, measure in MEASURES.items():
+        if measure.kind is not MeasureKind.ACTIVITY:
+            continue
+        taken = [r for r in whose.of(key) if since is None or r.taken_at >= since]
+        course = activity_course(measure, taken, whose.profile)
+        if course is not None:
+            amounts = (shown(measure, x, whose.units) for x in (course.lately, course.start, course.advised))
+            found.append(ActivityLine(key, *amounts))
+    return tuple(found)
 
 
 def _goal(whose: ResultFacts, fact: GoalFact, found: tuple[Result, ...]) -> GoalSaid:

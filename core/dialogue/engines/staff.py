@@ -19,7 +19,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, files, plan, settings, undo, writing
+from core.dialogue.staff import caseload, digest, files, naming, plan, settings, undo, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -48,6 +48,7 @@ from core.dialogue.staff.states import (
     ConfirmingWords,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingClinician,
     NamingTemplate,
     NotingOn,
@@ -61,7 +62,7 @@ from core.language.lexicon import Request
 from core.language.requests import OF_NOBODY, requests_in
 from core.understanding.answers_in_text import names_in
 
-OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, NamingClinician, AskingSure)
+OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, NamingClinician, AskingSure)
 # What a deputy may.
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto", "unsend"})
 NAME_WORDS = 4  # a longer text cannot be a name
@@ -130,6 +131,8 @@ def _needs_of_text(state: StaffState, at: datetime, text: str, words: Lexicon) -
     match asking if not isinstance(asking, WritingTo) or writing.is_open(asking, at) else None:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
+        case NamingClient(client):
+            return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case NamingClinician(client):
@@ -371,6 +374,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             writing.chosen_in_words(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case NamingClient():
+            naming.typed(d, asking, text)
         case DealingWith():
             caseload.done_typed(d, asking, text)
         case NamingTemplate():

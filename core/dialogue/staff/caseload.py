@@ -13,7 +13,7 @@ from core.dialogue.staff import files, pages, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.names import addressed, distinct_names
+from core.dialogue.staff.names import addressed, all_names, distinct_names
 from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn
 from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
 from core.understanding.answers_in_text import names_in
@@ -206,6 +206,7 @@ def _card_choices(card: CardFact, now: datetime) -> Rows:
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
         (Choice("as_page", f"page:{n}"), Choice("pictures", f"picture:{n}"), Choice("export", f"export:{n}")),
+        (Choice("rename", f"name:{n}"),),
         *flags,
         *past,
         (Choice("hand_over", f"hand:{n}"), Choice("end_care", f"end:{n}")),
@@ -345,7 +346,7 @@ def write(d: StaffStep, argument: str) -> None:
         some = list(names.items())[:SHOWN_NAMES]
         d.say(sm.AskWhom(), *rows_of(*(Choice("client", f"pick:{client}", name) for client, name in some)))
         return
-    _, words = addressed(tuple((c.client_id, c.name) for c in d.facts.cards), argument)
+    _, words = addressed(all_names(d.facts.cards), argument)
     match d.facts.cards:
         case ():
             d.say(sm.NobodyFound(argument.strip()[:64]), (Choice("caseload", "list:need:0"),))

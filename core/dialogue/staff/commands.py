@@ -7,7 +7,7 @@ from collections.abc import Mapping
 
 from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
 from core.dialogue.kit.messages import KeptAsItWas
-from core.dialogue.staff import caseload, digest, plan, practice, rows, settings, undo, writing
+from core.dialogue.staff import caseload, digest, naming, plan, practice, rows, settings, undo, writing
 from core.dialogue.staff.rows import NEVER, About, Needs, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import Intent
@@ -212,6 +212,7 @@ BUTTONS = (
     _of_a_client("export", caseload.export_pressed, NEVER),
     _of_a_client("picture", caseload.picture_pressed, NEVER),
     _of_a_client("note", caseload.note, NEVER),
+    _of_a_client("name", naming.name, 2, rows.card_among_all),
     _of_a_client("plan", plan.plan, NEVER),
     _of_a_client("measures", plan.measures, 2),
     _of_a_client("interval", plan.interval, 2),

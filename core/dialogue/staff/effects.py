@@ -86,6 +86,14 @@ class SaveNote:
 
 
 @dataclass(frozen=True, slots=True)
+class CallClient:
+    """The name under which this coach sees a client; "" for the client's own."""
+
+    client_id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
 class MarkSeen:
     """These flags of clients of this caseload were seen; they stay open. until: when the message that told them was
     made."""
@@ -208,6 +216,7 @@ StaffEffect = (
     | ChangePlan
     | AnswerCohort
     | SaveNote
+    | CallClient
     | MarkSeen
     | ToldInDigest
     | ClearFlags

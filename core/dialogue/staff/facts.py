@@ -13,6 +13,7 @@ from datetime import UTC, date, datetime, tzinfo
 from core.care import Plan, Slot, Units
 from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
+from core.judging.readiness import UNASKED, Readiness
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import EMERGENCY_WAITS, CaseRow, Digest, FlagFact, OpenInvitation, Size
@@ -31,7 +32,9 @@ class WordFact:
 @dataclass(frozen=True, slots=True)
 class CardFact:
     """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
-    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs."""
+    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs.
+    name: as the coach reads it, of two of one name with something beside it; own_name: what they call themselves, if
+    the coach calls them otherwise."""
 
     client_id: int
     name: str
@@ -51,6 +54,8 @@ class CardFact:
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
     for_coach: str = ""
+    own_name: str = ""
+    readiness: Readiness = UNASKED
 
 
 @dataclass(frozen=True, slots=True)

@@ -159,6 +159,8 @@ class CardSaid:
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
     for_coach: str = ""
+    own_name: str = ""  # what they call themselves, if the coach calls them otherwise
+    before_exercise: str = ""  # the verdict of core.judging.readiness, "" if there is none
     directed_by: str = ""
 
 

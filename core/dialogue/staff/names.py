@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from core.dialogue.staff.facts import CardFact
 from core.language import plain
 from core.language.text import bare_words
 
@@ -21,15 +22,15 @@ TO = frozenset({"to", "an", "a", "do", "الى", "إلى"})  # may stand before 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
     """Ids of the clients that `words` may name: all words must match; only the best kind of match counts.
 
-    names: id and name. A full name beats a prefix, which beats letters inside a name; two clients with the same name
-    both match, and the coach is asked.
+    names: id and name, one or several of each. A full name beats a prefix, which beats letters inside a name; two
+    clients with the same name both match, and the coach is asked.
     """
     said = plain(words).strip()
     if not said:
         return ()
     folded = [(client, plain(name)) for client, name in names]
     for fits in (_whole, _beginning, _inside):
-        found = tuple(client for client, name in folded if fits(name, said))
+        found = tuple(dict.fromkeys(client for client, name in folded if fits(name, said)))
         if found:
             return found
     return ()
@@ -60,7 +61,7 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
         return addressed(names, _rest(text, 1))  # "write to Ada well done"
     for size in range(min(len(words), 5), 0, -1):
         said = plain(" ".join(words[:size])).strip().rstrip(":,")
-        found = tuple(client for client, name in names if plain(name) == said)
+        found = tuple(dict.fromkeys(client for client, name in names if plain(name) == said))
         if found:
             return found, _rest(text, size)
     return (meant(names, words[0].rstrip(":,")), _rest(text, 1)) if words else ((), "")
@@ -69,6 +70,11 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
 def _rest(text: str, words: int) -> str:
     """The text after the first `words` words, with its line breaks."""
     return (text.split(None, words) + [""] * (words + 1))[words].strip()
+
+
+def all_names(cards: Iterable[CardFact]) -> tuple[tuple[int, str], ...]:
+    """What clients may be called by their coach: as the coach reads them, and as they call themselves."""
+    return tuple((c.client_id, name) for c in cards for name in (c.name, c.own_name) if name)
 
 
 def mentioned(names: Sequence[tuple[int, str]], text: str, language: str) -> tuple[int, ...]:

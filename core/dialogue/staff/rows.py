@@ -157,6 +157,11 @@ def card_or_caseload(value: str) -> tuple[Need, ...]:
     return card(value) if value.partition(":")[0] else (Caseload(),)
 
 
+def card_among_all(value: str) -> tuple[Need, ...]:
+    """The client, and everybody whose name theirs must differ from."""
+    return (*card(value), Caseload())
+
+
 def card_and_coaches(value: str) -> tuple[Need, ...]:
     return (*card(value), OtherCoaches())
 

@@ -45,6 +45,13 @@ class NotingOn:
 
 
 @dataclass(frozen=True, slots=True)
+class NamingClient:
+    """The next words become the name under which this coach sees the client."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class DealingWith:
     """Waiting for what was done about these flags of a client. urgent: "nothing needed" wants a reason; reason: it is
     being asked for."""
@@ -135,6 +142,7 @@ StaffAsking = (
     | WritingTo
     | ConfirmingWords
     | NotingOn
+    | NamingClient
     | DealingWith
     | ChoosingClient
     | ChangingSlot

@@ -55,6 +55,7 @@ from core.dialogue.staff.states import (
     ChoosingClient,
     ConfirmingWords,
     DealingWith,
+    NamingClient,
     NamingClinician,
     NamingTemplate,
     NotingOn,
@@ -253,6 +254,7 @@ def ways() -> Iterator[tuple[str, Act]]:
         ),
     )
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
     yield "who asked for the weighing", lambda s: (StaffState(NamingClinician(s.id)), Text(NOW, "Dr Marsh"))

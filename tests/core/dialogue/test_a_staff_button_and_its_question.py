@@ -154,8 +154,8 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 PUT_BY = {
     "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "NamingClinician": "AskClinician",
-    "ChangingSlot": "AskSlotFor",
-    "DealingWith": "AskDone", "ChoosingDeputyDays": "AskDeputyDays",
+    "ChangingSlot": "AskSlotFor", "DealingWith": "AskDone", "NamingClient": "AskCalled",
+    "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {
