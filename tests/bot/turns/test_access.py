@@ -406,7 +406,7 @@ def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> No
 IN_PLACE = {
     *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick")),
     "button sendto", "button unsend",
-    "/undo of words", "/undo of what was dealt with", "/undo of what was seen",
+    "/undo of words", "/undo of what was dealt with",
     "words while writing", "yes, to them", "the other one who was named", "a reply to a message about them",
     "anything while it is asked to whom", "any text while writing", "words for whoever is chosen",
     "a line while dealing",
