@@ -94,7 +94,7 @@ def _inverse(d: StaffStep, did: object) -> object | None:
         case fx.ClearFlags(client, flag_ids):
             return fx.ReopenFlags(client, flag_ids)
         case fx.MarkSeen(flag_ids):
-            here = [f for whose in (*d.facts.cards, *d.facts.rows) for f in whose.flags]
+            here = [*(f for c in d.facts.cards for f in c.flags), *(f for r in d.facts.rows for f in r.flags)]
             new = tuple(dict.fromkeys(f.id for f in here if f.id in flag_ids and f.seen_at is None))
             return fx.MarkUnseen(new) if new else None
         case fx.ChangePlan(client) if (card := _card(d, client)) is not None:
