@@ -61,6 +61,12 @@ class MemoryTransport:
                 self.sent[place] = replace(kept, message=replace(kept.message, keyboard=()))
         return Sent()
 
+    async def delete(self, chat_id: int, ref: str) -> Sent | SendFailure:
+        failure = self._refusal(chat_id)
+        if failure is None:
+            self.sent = [one for one in self.sent if (one.chat_id, str(one.message_id)) != (chat_id, ref)]
+        return Sent() if failure is None else failure
+
     async def answer(self, query: str) -> None:
         self.answered.append(query)
 

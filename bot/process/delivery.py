@@ -40,11 +40,13 @@ _log = log.get("delivery")
 
 
 class Transport(Protocol):
-    """The messenger as delivery needs it. Neither call raises for any answer of the messenger."""
+    """The messenger as delivery needs it. No call raises for any answer of the messenger."""
 
     async def send(self, chat_id: int, message: Rendered) -> Sent | SendFailure: ...
 
     async def drop_buttons(self, chat_id: int, ref: str) -> Sent | SendFailure: ...
+
+    async def delete(self, chat_id: int, ref: str) -> Sent | SendFailure: ...
 
 
 class Renderer(Protocol):
@@ -217,6 +219,8 @@ class Delivery:
             return SendResult(row, Postponed(later))
         if row.kind is outbox.DeliveryKind.DROP_BUTTONS:
             return self._sorted(job, await self._transport.drop_buttons(row.chat_id, row.ref), 0)
+        if row.kind is outbox.DeliveryKind.DELETE:
+            return self._sorted(job, await self._transport.delete(row.chat_id, row.ref) if row.ref else Sent(), 0)
         done = job.done
         first: Sent = Sent()
         for part in (await self._renderer.parts(row))[done:]:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from enum import StrEnum
 
-from sqlalchemy import Connection, bindparam, insert, select
+from sqlalchemy import Connection, bindparam, delete, insert, select
 
 from bot.store import owners
 from bot.store.clients import Client
@@ -101,3 +101,16 @@ _LAST_NOTES = (
     .where(among(notes.c.client_id, "clients"), notes.c.coach_id == bindparam("coach"))
     .order_by(notes.c.at, notes.c.id)
 )
+
+
+def drop_unsent(conn: Connection, client_id: int, coach_id: int, at: datetime) -> None:
+    """Drop a coach's words of that second that have never gone out. Authorised by the caller."""
+    mine = select(words.c.id).where(
+        words.c.client_id == client_id,
+        words.c.coach_id == coach_id,
+        words.c.direction == Direction.TO_CLIENT.value,
+        words.c.at >= at,
+        words.c.at < at + timedelta(seconds=1),
+    )
+    newest = conn.execute(mine.order_by(words.c.id.desc()).limit(1)).scalar_one_or_none()
+    conn.execute(delete(words).where(words.c.id == newest))

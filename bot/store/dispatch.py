@@ -13,10 +13,12 @@ from datetime import datetime, timedelta
 from sqlalchemy import Connection
 
 from bot.foundation.retry import MOST_ATTEMPTS, Broken, Moved, RetryDecision, Sent, Unreachable, Wait
-from bot.store import erasures, inbox, outbox, rate_limit
+from bot.store import codec, erasures, inbox, outbox, rate_limit
 from bot.store.dialect import by_index
 from core.dialogue.kit.events import GroupEvent, Reachability
 from core.dialogue.kit.messages import OurFault
+from core.dialogue.staff.step import about
+from core.dialogue.staff.talk_messages import TakingBack, WordsTakenBack
 
 LONGEST_SEND = timedelta(seconds=115)  # a text and a picture, with every timeout reached
 LEASE = timedelta(seconds=150)  # how long after a crash another worker tries
@@ -116,6 +118,10 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Send
         row = result.row
         if row in goodbyes:
             continue
+        if row.kind is outbox.DeliveryKind.DELETE and isinstance(result.outcome, _FINAL):
+            _tell_writer(conn, row, result.outcome, now)
+            sent.append((row.id, None))
+            continue
         match result.outcome:
             case Sent(message_id):
                 sent.append((row.id, None if message_id is None else str(message_id)))
@@ -154,6 +160,15 @@ def _record(conn: Connection, worker: str, now: datetime, results: Sequence[Send
 
 
 _FINAL = (Sent, Unreachable, Broken)
+
+
+def _tell_writer(conn: Connection, row: outbox.ClaimedMessage, outcome: object, now: datetime) -> None:
+    """Tell a coach what became of words they took back."""
+    order = codec.loads_as(TakingBack, row.message)
+    how = "never" if not row.ref else "deleted" if isinstance(outcome, Sent) else "stays"
+    said = WordsTakenBack(order.name, how)
+    told = outbox.Outgoing(order.chat_id, said, now, about(order.client_id), order.person_id, about=order.client_id)
+    outbox.put(conn, [told], now)
 
 
 def _was_an_answer(row: outbox.ClaimedMessage) -> bool:

@@ -51,6 +51,7 @@ class DeliveryKind(StrEnum):
 
     MESSAGE = "message"  # render and send `message`
     DROP_BUTTONS = "drop_buttons"  # remove the buttons of the platform's message `ref`
+    DELETE = "delete"  # delete the message that was sent for the occasion `ref`; `message` says who is to hear of it
     DATA = "data"  # send the person everything stored about them; gathered at delivery, never stored here
     FAREWELL = "farewell"  # a last message to an erased person: sent once nothing of them is left, then deleted
 
@@ -196,6 +197,7 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
     if rows:
         until = now + lease
         conn.execute(_LEASE, {"rows": [r.id for r in rows], "until": until, "worker": worker})
+    refs = _refs(conn, rows)
     ring = of_connection(conn)
     ring.look_up(r.message or r.choices for r in rows)
     return [
@@ -208,7 +210,7 @@ def claim(conn: Connection, worker: str, now: datetime, lease: timedelta, limit:
             _reader(r.language, r.mass_unit, r.length_unit, r.zone_name),
             opened(ring, "outbox.message", r.message) if r.message else "",
             opened(ring, "outbox.choices", r.choices) if r.choices else "",
-            r.ref,
+            refs.get(r.id, r.ref),
             r.attempts,
             r.occasion,
             r.due_at,
@@ -228,6 +230,24 @@ def _reader(language: str, mass: str | None, length: str | None, zone: str | Non
         return Reader(language, units, ZoneInfo(zone or "UTC"))
     except (ZoneInfoNotFoundError, ValueError):
         return Reader(language, units, ZoneInfo("UTC"))
+
+
+_SENT_AS = select(outbox.c.occasion, outbox.c.platform_message_id).where(among(outbox.c.occasion, "occasions"))
+
+
+def _refs(conn: Connection, rows: Sequence[Any]) -> dict[int, str]:
+    """For orders to delete: the platform's message, "" if none was sent. No query where there are none."""
+    wanted = {r.id: r.ref for r in rows if r.kind == DeliveryKind.DELETE.value}
+    if not wanted:
+        return {}
+    sent = {r.occasion: r.platform_message_id for r in conn.execute(_SENT_AS, {"occasions": list(wanted.values())})}
+    return {row: sent.get(occasion) or "" for row, occasion in wanted.items()}
+
+
+def unsay(conn: Connection, occasion: str) -> bool:
+    """Drop the message of an occasion if it has not been sent and nobody is sending it; return whether it was so."""
+    waits = or_(and_(_pending, outbox.c.claimed_by.is_(None)), outbox.c.status == "held")
+    return conn.execute(delete(outbox).where(outbox.c.occasion == occasion, waits)).rowcount > 0
 
 
 _SENT = (

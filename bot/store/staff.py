@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta, tzinfo
 from typing import Any
 
-from sqlalchemy import Connection, and_, bindparam, delete, false, func, insert, not_, or_, select, update
+from sqlalchemy import Connection, and_, bindparam, delete, exists, false, func, insert, not_, or_, select, update
 
 from bot.foundation import log
 from bot.store import caseload, coach_thread, codec, cohorts, deputies, invitations, owners, readings, slots
@@ -596,6 +596,27 @@ def answered(conn: Connection, client: Client, coach_id: int, now: datetime) -> 
     )
 
 
+def not_answered(conn: Connection, client: Client, coach_id: int, at: datetime) -> None:
+    """Open again what writing at that second had cleared, unless it was raised anew since. Authorised by the caller."""
+    again = flags.alias("again")
+    raised = exists().where(
+        again.c.client_id == client.id, again.c.code == Code.WANTS_COACH.value, again.c.cleared_at.is_(None)
+    )
+    conn.execute(
+        update(flags)
+        .where(
+            flags.c.client_id == client.id,
+            flags.c.code == Code.WANTS_COACH.value,
+            flags.c.done == Done.WROTE.value,
+            flags.c.done_by == coach_id,
+            flags.c.cleared_at >= at,
+            flags.c.cleared_at < at + A_SECOND,
+            ~raised,
+        )
+        .values(cleared_at=None, ended="", done="", done_by=None)
+    )
+
+
 def clear(
     conn: Connection, client: Client, coach_id: int, flag_ids: Sequence[int], done: str, words: str, now: datetime
 ) -> int:
@@ -612,6 +633,43 @@ def clear(
         )
     )
     return conn.execute(ended).rowcount
+
+
+def reopen(conn: Connection, client: Client, coach_id: int, flag_ids: Sequence[int]) -> int:
+    """Open flags again that this coach had cleared, unless raised anew since; return how many. Authorised by the
+    caller."""
+    again = flags.alias("again")
+    raised = exists().where(
+        again.c.client_id == flags.c.client_id,
+        again.c.code == flags.c.code,
+        again.c.measure == flags.c.measure,
+        again.c.cleared_at.is_(None),
+    )
+    opened = (
+        update(flags)
+        .where(
+            flags.c.id.in_(list(flag_ids)),
+            flags.c.client_id == client.id,
+            flags.c.cleared_at.is_not(None),
+            flags.c.ended == Ended.BY_COACH.value,
+            flags.c.done_by == coach_id,
+            ~raised,
+        )
+        .values(cleared_at=None, ended="", done="", done_words=None, done_by=None)
+    )
+    return conn.execute(opened).rowcount
+
+
+def mark_unseen(conn: Connection, coach_id: int, flag_ids: Sequence[int], now: datetime) -> int:
+    """Open flags count as not seen again, only for clients this coach may reach; return how many."""
+    about = conn.execute(select(flags.c.client_id).where(flags.c.id.in_(list(flag_ids))).distinct()).scalars()
+    mine = [n for n in about if caseload.reached(conn, coach_id, n, now.date()) is not None]
+    again = (
+        update(flags)
+        .where(flags.c.id.in_(list(flag_ids)), flags.c.client_id.in_(mine), flags.c.cleared_at.is_(None))
+        .values(seen_at=None, acknowledged_at=None)
+    )
+    return conn.execute(again).rowcount
 
 
 def hand_over(conn: Connection, client: Client, coach_id: int, to_coach: int) -> None:

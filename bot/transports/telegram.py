@@ -196,6 +196,19 @@ class Telegram:
             return Rejected("no such message")
         return Sent()
 
+    async def delete(self, chat_id: int, ref: str) -> Sent | SendFailure:
+        """Delete our message `ref`. One that is not there any more counts as done; one that the platform keeps is
+        `Rejected`."""
+        try:
+            await self._bot.delete_message(chat_id, int(ref))
+        except BadRequest as error:
+            return Sent() if "message to delete not found" in str(error).lower() else failure_of(error)
+        except TelegramError as error:
+            return failure_of(error)
+        except ValueError:
+            return Rejected("no such message")
+        return Sent()
+
     async def answer(self, query: str) -> None:
         """Acknowledge a press, so that the button stops spinning. Best effort: it expires."""
         try:

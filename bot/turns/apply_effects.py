@@ -54,7 +54,8 @@ from core.dialogue.client.messages_to_coach import (
 )
 from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
 from core.dialogue.organiser.messages import SomebodyJoined
-from core.dialogue.staff.step import about, about_flag
+from core.dialogue.staff.step import about, about_flag, stamped
+from core.dialogue.staff.talk_messages import TakingBack, WordsTakenBack
 from core.watching.digest import when_to_tell
 from core.watching.flags import RULES, Clears, Code, Ended, Flag, Severity
 
@@ -329,6 +330,8 @@ class TurnEffects:
                 self.notify_coach(said, about(me), urgent=urgent)
                 if to and self.deputy is not None and self.deputy.id == to:
                     self.notify_coach(said, about(me), urgent=urgent, to=self.deputy)
+            case e.Unsay(mark, by):
+                self._unsay(client, mark, by)
             case e.EnterCohort(cohort_id):
                 self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):
@@ -337,6 +340,32 @@ class TurnEffects:
                 self._erase(client, farewell)
             case _:
                 raise ValueError(f"{type(effect).__name__} is not an effect")
+
+    def _unsay(self, client: Client, occasion: str, by: int) -> None:
+        """Take a coach's words back: drop them if they wait, else order them deleted. The coach hears which it was."""
+        coach = people.coach(self.conn, by)
+        if coach is None:
+            return
+        name = caseload.names(self.conn, by).get(client.id, client.name)
+        if outbox.unsay(self.conn, occasion):
+            stamped_at = stamped(occasion.rpartition(".")[2])
+            if stamped_at is not None:
+                coach_thread.drop_unsent(self.conn, client.id, by, stamped_at)
+            told = WordsTakenBack(name, "never")
+            self._queue(Outgoing(coach.chat_id, told, self.now, (), coach.person_id, about=client.id))
+            return
+        order = TakingBack(name, coach.chat_id, coach.person_id, client.id)
+        self._queue(
+            Outgoing(
+                self.chat_id,
+                order,
+                self.at,
+                kind=outbox.DeliveryKind.DELETE,
+                ref=occasion,
+                person_id=self.person_id,
+                ready_at=self.now,
+            )
+        )
 
     def _enter(self, client: Client, cohort_id: int) -> None:
         """Tell the organiser who joined, and ask their coach, if that is somebody else who can be asked."""

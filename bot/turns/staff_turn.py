@@ -44,7 +44,7 @@ from core.client import Caution
 from core.dialogue.client.facts import InvitationFact
 from core.dialogue.engines import staff
 from core.dialogue.kit.effects import Say
-from core.dialogue.kit.events import Command, Event, FromCoach, PlanChanged
+from core.dialogue.kit.events import Command, Event, FromCoach, PlanChanged, TakenBack
 from core.dialogue.staff import effects as fx
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff import talk_messages as tm
@@ -128,6 +128,8 @@ class StaffTurn:
                 turn.say(Say(sm.InvitationRevoked(names.get(number, "") if gone else "")))
             case fx.MarkSeen(flag_ids, until):
                 store.mark_seen(conn, coach_id, flag_ids, until, now)
+            case fx.MarkUnseen(flag_ids):
+                store.mark_unseen(conn, coach_id, flag_ids, now)
             case fx.ToldInDigest(flag_ids):
                 store.told_in_digest(conn, coach_id, flag_ids, now)
             case fx.SaveTemplate(name, plan):
@@ -142,7 +144,7 @@ class StaffTurn:
                 _set_deputy(conn, who, coach_id, deputy, now)
             case fx.SetWait(minutes):
                 deputies.set_wait(conn, coach_id, minutes)
-            case fx.WriteTo() | fx.ClearFlags():
+            case fx.WriteTo() | fx.ClearFlags() | fx.ReopenFlags() | fx.TakeBack():
                 day = now.astimezone(zone_of(who.zone_name)).date()
                 reached = caseload.reached(conn, coach_id, effect.client_id, day)
                 if reached is not None:
@@ -219,11 +221,14 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
     """Apply an effect on one client of this caseload."""
     now = turn.now
     match effect:
-        case fx.WriteTo(_, text):
+        case fx.WriteTo(_, text, mark):
             coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
             store.answered(conn, client, coach_id, now)
             by = 0 if client.coach_id == coach_id else coach_id
-            _notify_client(conn, client, [FromCoach(now, who.name, text, by)], now)
+            _notify_client(conn, client, [FromCoach(now, who.name, text, by, mark)], now)
+        case fx.TakeBack(_, mark, at):
+            store.not_answered(conn, client, coach_id, at)
+            _notify_client(conn, client, [TakenBack(now, mark, coach_id)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
@@ -232,6 +237,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             clients.change(conn, {client.id: clients.columns("called", name, now)})
         case fx.ClearFlags(_, flag_ids, done, words):
             store.clear(conn, client, coach_id, flag_ids, done, words, now)
+        case fx.ReopenFlags(_, flag_ids):
+            store.reopen(conn, client, coach_id, flag_ids)
         case fx.HandOver(_, to_coach):
             _hand_over(conn, who, coach_id, client, to_coach, now)
         case fx.EndCare():
@@ -243,10 +250,12 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
 
 CODES: dict[type, str] = {
     fx.WriteTo: "wrote",
+    fx.TakeBack: "took_back",
     fx.ChangePlan: "changed_plan",
     fx.SaveNote: "noted",
     fx.CallClient: "named",
     fx.ClearFlags: "cleared_flags",
+    fx.ReopenFlags: "reopened_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
     fx.AnswerCohort: "answered_cohort",

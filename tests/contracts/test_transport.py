@@ -40,6 +40,9 @@ class Memory:
             for m in [kept.message]
         ]  # fmt: skip
 
+    async def left(self):
+        return [kept.message.text for kept in self.transport.sent]
+
     async def strike(self, failure):
         self.transport.fail_next(failure)
 
@@ -62,6 +65,9 @@ class Real:
              (m.filename, m.content) if m.kind == "document" else None)
             for m in await self.messenger.sent()
         ]  # fmt: skip
+
+    async def left(self):
+        return [m.text for m in await self.messenger.seen(self.ada) if m.text == ASKED.text]
 
     async def strike(self, failure):
         match failure:
@@ -170,6 +176,17 @@ def test_buttons_are_taken_off_and_a_second_time_is_fine(play):
 def test_buttons_of_a_message_that_is_gone_are_as_good_as_taken_off(play):
     async def scene(world):
         assert isinstance(await world.transport.drop_buttons(world.ada, "7777"), Sent)
+
+    play(scene)
+
+
+def test_a_message_is_deleted_and_a_second_time_is_fine(play):
+    async def scene(world):
+        sent = await world.transport.send(world.ada, ASKED)
+        for time in range(2):
+            assert await world.left() == ([] if time else [ASKED.text])
+            assert isinstance(await world.transport.delete(world.ada, str(sent.message_id)), Sent)
+        assert await world.left() == []
 
     play(scene)
 

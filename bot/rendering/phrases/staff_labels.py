@@ -22,6 +22,7 @@ LABELS: dict[str, str] = {
     "page_after": N_("More ▶"),
     "thread": N_("Messages"),
     "send_to_nobody": N_("To nobody"),
+    "take_back": N_("Take it back"),
     "pictures": N_("Pictures"),
     "export": N_("Export"),
     "export_csv": N_("As a table (CSV)"),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
-from bot.rendering.voice import Voice
+from bot.rendering.voice import N_, Voice
 from core.dialogue.staff import talk_messages as tm
 
 SHOWN = 300  # characters of the words that are asked about
@@ -40,6 +40,47 @@ def writing_closed(said: tm.WritingClosed, v: Voice) -> str:
 def thanks_to_nobody(said: tm.ThanksToNobody, v: Voice) -> str:
     return v.say(
         "You are welcome. Your thanks went to nobody: for a client to get them, answer their message, or press Write."
+    )
+
+
+BACK: dict[str, str] = {
+    "never": N_("Taken back. It had not reached {name}, and will not."),
+    "deleted": N_("Taken back: it is deleted from the chat of {name}. They may have read it before."),
+    "stays": N_("It could not be taken back: the messenger did not delete it, so {name} has it."),
+}
+
+
+@phrase(tm.WordsTakenBack)
+def words_taken_back(said: tm.WordsTakenBack, v: Voice) -> str:
+    return v.say(BACK[said.how], name=v.name(said.name))
+
+
+@phrase(tm.TooLateToTakeBack)
+def too_late_to_take_back(said: tm.TooLateToTakeBack, v: Voice) -> str:
+    return v.say(
+        "That was more than a minute ago, so {name} has it. You can write to them to put it right.",
+        name=v.name(said.name),
+    )
+
+
+UNDONE: dict[str, str] = {
+    "flags": N_("Undone: what you had dealt with is open again for {name}."),
+    "plan": N_("Undone: the plan of {name} is as it was, and they are told."),
+    "seen": N_("Undone: it counts as not seen again."),
+    "own": N_("Undone: your setting is as it was."),
+}
+
+
+@phrase(tm.ActionUndone)
+def action_undone(said: tm.ActionUndone, v: Voice) -> str:
+    return v.say(UNDONE[said.what], name=v.name(said.name))
+
+
+@phrase(tm.NothingToUndo)
+def nothing_to_undo(said: tm.NothingToUndo, v: Voice) -> str:
+    return v.say(
+        "There is nothing I can undo. Words can be taken back for a minute; what you dealt with or saw, a change of a"
+        " plan and your own settings for a day, if you have done nothing else since."
     )
 
 

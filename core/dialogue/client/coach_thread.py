@@ -8,12 +8,12 @@ from datetime import timedelta
 from core.care import Status
 from core.dialogue.client import check_in, help_and_menu
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import ChangeClient, Lower, NotifyCoach, PassOn, Raise
+from core.dialogue.client.effects import ChangeClient, Lower, NotifyCoach, PassOn, Raise, Unsay
 from core.dialogue.client.messages_to_coach import ClientBack, ClientMoved
 from core.dialogue.client.states import Awaiting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Join
-from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
+from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability, TakenBack
 from core.dialogue.kit.messages import KeptAsItWas, Stranger
 from core.measures import MEASURES
 from core.watching.flags import Code, Ended, flag
@@ -71,7 +71,14 @@ def pass_offered(d: ClientStep) -> bool:
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:
     d.become(word_until=d.now + ANSWER_GOES_TO_COACH, word_to=event.by)
-    d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),), lasting=True)
+    row = (Choice("word_to_coach", "word", event.coach),)
+    occasion = f"word/{event.mark}" if event.mark else None
+    d.say(m.CoachWrites(event.coach, event.text), row, lasting=True, occasion=occasion)
+
+
+def taken_back(d: ClientStep, event: TakenBack) -> None:
+    """The client is not told: what was not sent they never see, and what is deleted leaves no place behind."""
+    d.do(Unsay(f"word/{event.mark}", event.by))
 
 
 def plan_changed(d: ClientStep, event: PlanChanged) -> None:

@@ -122,6 +122,15 @@ class DropGoal:
 
 
 @dataclass(frozen=True, slots=True)
+class Unsay:
+    """A coach's words are taken back: they are not sent any more, or deleted from this chat. mark: of the words.  by:
+    the coach, who hears what became of them."""
+
+    mark: str
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
 class PassOn:
     """Pass the client's message to the coach, in their thread. urgent: at once, at any hour. to: the coach who stands
     in for theirs and gets it as well, 0 for nobody."""
@@ -169,6 +178,7 @@ Effect = (
     | NotAsked
     | SetGoal
     | DropGoal
+    | Unsay
     | PassOn
     | Join
     | EnterCohort

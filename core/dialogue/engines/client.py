@@ -73,6 +73,7 @@ from core.dialogue.kit.events import (
     PlanChanged,
     Press,
     Reachability,
+    TakenBack,
     Text,
     TimerFired,
 )
@@ -115,6 +116,8 @@ def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outco
             _timer_fired(d, event)
         case FromCoach():
             coach_thread.from_coach(d, event)
+        case TakenBack():
+            coach_thread.taken_back(d, event)
         case PlanChanged():
             coach_thread.plan_changed(d, event)
         case Reachability():

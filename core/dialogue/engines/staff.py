@@ -19,7 +19,7 @@ from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, files, naming, plan, settings, writing
+from core.dialogue.staff import caseload, digest, files, naming, plan, settings, undo, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -63,7 +63,8 @@ from core.language.requests import OF_NOBODY, requests_in
 from core.understanding.answers_in_text import names_in
 
 OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, NamingClinician, AskingSure)
-IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto"})  # what a deputy may
+# What a deputy may.
+IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto", "unsend"})
 NAME_WORDS = 4  # a longer text cannot be a name
 SHORT = 60  # characters; a longer text that names a measure tells somebody something
 
@@ -73,9 +74,17 @@ SHORT = 60  # characters; a longer text that names a measure tells somebody some
 
 def needs(state: StaffState, event: Event, language: str) -> tuple[Need, ...]:
     """The facts a step needs. Bounded: at most one list, a few cards, templates, coaches."""
-    found = _needs(state, event, words_for(language))
+    words = words_for(language)
+    found = (*_needs(state, event, words), *_needs_of_undo(state, event, words))
     asking = state.asking
     return (*found, WrittenTo(asking.client_id)) if isinstance(asking, WritingTo | ConfirmingWords) else found
+
+
+def _needs_of_undo(state: StaffState, event: Event, words: Lexicon) -> tuple[Need, ...]:
+    """The client of what would be undone."""
+    typed = isinstance(event, Text) and intent_of(event.text, words) is Intent.UNDO
+    client = undo.client_of(state.undo)
+    return (CardOf(client),) if client and (typed or (isinstance(event, Command) and event.name == undo.NAME)) else ()
 
 
 def _needs(state: StaffState, event: Event, words: Lexicon) -> tuple[Need, ...]:
@@ -163,7 +172,7 @@ def _needs_of_request(text: str, words: Lexicon) -> tuple[Need, ...]:
 
 def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> StaffOutcome:
     """Advance one staff conversation by one event."""
-    d = StaffStep(state, facts, now)
+    d = StaffStep(state, facts, now, event.ref if isinstance(event, Text | Press | Command) else "")
     match event:
         case Text():
             _text(d, event, event.text.strip())
@@ -178,6 +187,7 @@ def step(state: StaffState, event: Event, facts: StaffFacts, now: datetime) -> S
         case _:
             pass  # timers, news for clients and group events never belong to a staff conversation
     writing.say_what_is_open(d, event.at)
+    undo.remember(d)
     return d.finish()
 
 

@@ -71,12 +71,23 @@ class TimerFired:
 
 @dataclass(frozen=True, slots=True)
 class FromCoach:
-    """The coach wrote to this client through us. by: the coach who stands in for theirs, 0 if it was their own."""
+    """The coach wrote to this client through us. by: the coach who stands in for theirs, 0 if it was their own.  mark:
+    names these words, so that they can be taken back."""
 
     at: datetime
     coach: str
     text: str
     by: int = 0
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TakenBack:
+    """A coach takes back words of theirs, whether they have arrived or not. mark: as in `FromCoach`.  by: the coach."""
+
+    at: datetime
+    mark: str
+    by: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,4 +124,16 @@ class GroupEvent:
     other_chat: int = 0
 
 
-Event = Text | Press | Command | Attachment | Due | TimerFired | FromCoach | PlanChanged | Reachability | GroupEvent
+Event = (
+    Text
+    | Press
+    | Command
+    | Attachment
+    | Due
+    | TimerFired
+    | FromCoach
+    | TakenBack
+    | PlanChanged
+    | Reachability
+    | GroupEvent
+)

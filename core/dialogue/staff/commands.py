@@ -7,7 +7,7 @@ from collections.abc import Mapping
 
 from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
 from core.dialogue.kit.messages import KeptAsItWas
-from core.dialogue.staff import caseload, digest, naming, plan, practice, rows, settings, writing
+from core.dialogue.staff import caseload, digest, naming, plan, practice, rows, settings, undo, writing
 from core.dialogue.staff.rows import NEVER, About, Needs, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import Intent
@@ -97,6 +97,16 @@ OF_A_COACH = (
         act=caseload.export,
         menu=N_("Get all readings of one client"),
         help=(HelpLine(56, Who.COACH, N_("/export NAME – all readings of one client as a file")),),
+    ),
+    StaffCommand(
+        name=undo.NAME,
+        who=Who.COACH,
+        words=(Intent.UNDO,),
+        argument=Argument.NONE,
+        needs=rows.nothing,  # the client, who is in no argument, is loaded by the engine
+        act=undo.undo,
+        menu=N_("Undo what you did last"),
+        help=(HelpLine(59, Who.COACH, N_("/undo – take back what you did last, where it can be taken back")),),
     ),
     StaffCommand(
         name="write",
@@ -197,6 +207,7 @@ BUTTONS = (
     _of_a_client("write", caseload.write_to, NEVER, rows.card_or_caseload),
     _of_a_client("pick", caseload.pick, 1),
     _of_a_client("sendto", writing.send_to, 1),
+    _of_a_client("unsend", writing.unsend, NEVER),
     _of_a_client("page", caseload.page_pressed, NEVER, rows.page),
     _of_a_client("export", caseload.export_pressed, NEVER),
     _of_a_client("picture", caseload.picture_pressed, NEVER),

@@ -32,10 +32,21 @@ class Revoke:
 
 @dataclass(frozen=True, slots=True)
 class WriteTo:
-    """Send a message to a client of this caseload, in their thread."""
+    """Send a message to a client of this caseload, in their thread. mark: names it, so that it can be taken back."""
 
     client_id: int
     text: str
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TakeBack:
+    """Take a message back that was just sent; what became of it is said to this chat as talk_messages.WordsTakenBack.
+    at: when it was written, to the second."""
+
+    client_id: int
+    mark: str
+    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,6 +117,21 @@ class ClearFlags:
     flag_ids: tuple[int, ...]
     done: str
     words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ReopenFlags:
+    """These flags, which this coach has just dealt with, are open again."""
+
+    client_id: int
+    flag_ids: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MarkUnseen:
+    """These flags were not seen after all; they go to the deputy as if nobody had reacted."""
+
+    flag_ids: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,6 +211,7 @@ StaffEffect = (
     Invite
     | Revoke
     | WriteTo
+    | TakeBack
     | Export
     | ChangePlan
     | AnswerCohort
@@ -193,6 +220,8 @@ StaffEffect = (
     | MarkSeen
     | ToldInDigest
     | ClearFlags
+    | ReopenFlags
+    | MarkUnseen
     | HandOver
     | EndCare
     | SaveTemplate

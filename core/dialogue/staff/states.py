@@ -128,6 +128,15 @@ class ChoosingDeputyDays:
     coach_id: int
 
 
+@dataclass(frozen=True, slots=True)
+class Undo:
+    """The last thing that was done, and the effect that undoes it; both are effects of this conversation. at: when."""
+
+    did: object
+    back: object
+    at: datetime
+
+
 StaffAsking = (
     Inviting
     | WritingTo
@@ -152,7 +161,8 @@ class StaffState:
     """asking: the open question.  digest_day, digest_flags, digest_at: what the last digest showed and when it was
     made, for its button "seen".
 
-    question: number of what is open, in the data of its buttons; a choice that is made ends it.
+    question: number of what is open, in the data of its buttons; a choice that is made ends it.  undo: what was done
+    last, if it can be undone.
     """
 
     asking: StaffAsking | None = None
@@ -160,6 +170,7 @@ class StaffState:
     digest_flags: tuple[int, ...] = ()
     question: int = 0
     digest_at: datetime | None = None
+    undo: Undo | None = None
 
 
 def same_question(one: StaffAsking | None, other: StaffAsking | None) -> bool:

@@ -26,7 +26,14 @@ class StaffOutcome:
 class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffEffect]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ()
+    __slots__ = ("known", "ref", "undoing")
+
+    def __init__(self, state: StaffState, facts: StaffFacts, now: datetime, ref: str = "") -> None:
+        """ref: of the message that came in, or of the one whose button was pressed."""
+        super().__init__(state, facts, now)
+        self.ref = ref
+        self.known = facts  # as they were before this step
+        self.undoing = False  # what is done undoes something, and is not undone itself
 
     def finish(self) -> StaffOutcome:
         return StaffOutcome(*self.numbered(same=same_question(self.before.asking, self.asking)))

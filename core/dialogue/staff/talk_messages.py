@@ -38,6 +38,44 @@ class ThanksToNobody:
     """Thanks that no client was meant to get: they went nowhere."""
 
 
+@dataclass(frozen=True, slots=True)
+class TakingBack:
+    """Words that are being taken back, and who took them back: never said, it waits with the order to delete them."""
+
+    name: str
+    chat_id: int
+    person_id: int
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
+class WordsTakenBack:
+    """What became of words that were taken back. how: "never" (they had not arrived), "deleted" (from the chat, where
+    they may have been read), "stays" (the messenger does not delete them)."""
+
+    name: str
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
+class TooLateToTakeBack:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ActionUndone:
+    """The last thing this coach did is undone. what: "flags", "plan", "seen", "own".  name: of the client, "" if it was
+    about none."""
+
+    what: str
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToUndo:
+    """Nothing was done that can be undone, or too long ago, or it has changed since."""
+
+
 # --- files and pictures ---------------------------------------------------------------------------------------------
 
 

@@ -9,15 +9,16 @@ from core.dialogue.kit.effects import Choice, Rows, Say
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff import talk_messages as tm
-from core.dialogue.staff.effects import WriteTo
+from core.dialogue.staff.effects import TakeBack, WriteTo
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import mentioned
 from core.dialogue.staff.states import ConfirmingWords, StaffAsking, WritingTo
-from core.dialogue.staff.step import StaffStep, about
+from core.dialogue.staff.step import StaffStep, about, stamp, stamped
 from core.language import plain
 
 OPEN_FOR = timedelta(minutes=10)
 LONGEST_WORDS = 3000  # characters; fits in one message with its heading
+TAKEN_BACK_WITHIN = timedelta(seconds=61)  # a minute, and the second that the stamp leaves out
 MOST_NAMED = 3  # clients offered beside the one the words were for
 _TOLD_APART = re.compile(r" \(\d+\)$")
 
@@ -55,8 +56,23 @@ def send(d: StaffStep, card: CardFact, words: str) -> None:
 
 
 def _sent(d: StaffStep, card: CardFact, words: str) -> None:
-    d.do(WriteTo(card.client_id, words))
-    d.say(sm.WordsSent(card.name, card.reachable), *about(card.client_id)[:1])
+    mark = f"{d.facts.coach_id}.{d.ref}.{stamp(d.now)}"
+    d.do(WriteTo(card.client_id, words, mark))
+    back = (Choice("take_back", f"unsend:{card.client_id}:{mark}"),)
+    d.say(sm.WordsSent(card.name, card.reachable), *about(card.client_id)[:1], back)
+
+
+def unsend(d: StaffStep, value: str) -> None:
+    """The button under words that were sent. Whatever the button says, only the coach's own words are taken back."""
+    number, _, mark = value.partition(":")
+    card = d.card(int(number) if number.isdecimal() and len(number) < 19 else 0)
+    at = stamped(mark.rpartition(".")[2])
+    if card is None:
+        return
+    if at is None or mark.partition(".")[0] != str(d.facts.coach_id) or d.now >= at + TAKEN_BACK_WITHIN:
+        d.say(tm.TooLateToTakeBack(card.name), *about(card.client_id))
+    else:
+        d.do(TakeBack(card.client_id, mark, at))
 
 
 def _others(d: StaffStep, card: CardFact, words: str) -> dict[int, str]:

@@ -42,10 +42,11 @@ from bot.store.schema import inbox as inbox_table
 from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from bot.turns import turn
-from core.care import Slot, Status
+from core.care import Plan, Slot, Status
 from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, REQUESTED, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
+from core.dialogue.staff import effects as fx
 from core.dialogue.staff.facts import DeputyFact
 from core.dialogue.staff.rows import About
 from core.dialogue.staff.states import (
@@ -60,6 +61,7 @@ from core.dialogue.staff.states import (
     NotingOn,
     StaffState,
     Ticking,
+    Undo,
     WritingTo,
 )
 from core.language.lexicon import Request
@@ -176,6 +178,13 @@ VALUES = {
 }  # fmt: skip
 
 
+UNDO = Command(NOW, "undo")
+
+
+def undoable(subject: Subject, did: object, back: object) -> StaffState:
+    return StaffState(undo=Undo(did, back, NOW))
+
+
 def ways() -> Iterator[tuple[str, Act]]:
     """Every command, button and open question that could lead to a client, by name."""
     for name in COMMANDS:
@@ -222,6 +231,28 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "anything while it is asked to whom", lambda s: (StaffState(ConfirmingWords(s.id, "hello")), Text(NOW, "hm"))
     yield "a reply to a message about them", lambda s: (None, Text(NOW, "hello", reply_to=f"about {s.id}"))
     yield "any text while writing", lambda s: (StaffState(WritingTo(s.id)), Command(NOW, "settings"))
+    yield "/undo of words", lambda s: (undoable(s, fx.WriteTo(s.id, "", "m"), fx.TakeBack(s.id, "m", NOW)), UNDO)
+    yield (
+        "/undo of what was dealt with",
+        lambda s: (
+            undoable(s, fx.ClearFlags(s.id, (1, 2, 3, 4), "rang"), fx.ReopenFlags(s.id, (1, 2, 3, 4))),
+            UNDO,
+        ),
+    )
+    yield (
+        "/undo of a change",
+        lambda s: (
+            undoable(s, fx.ChangePlan(s.id, "slot"), fx.ChangePlan(s.id, "interval", plan=Plan(retest_days=42))),
+            UNDO,
+        ),
+    )
+    yield (
+        "/undo of what was seen",
+        lambda s: (
+            undoable(s, fx.MarkSeen((1, 2, 3, 4), NOW), fx.MarkUnseen((1, 2, 3, 4))),
+            UNDO,
+        ),
+    )
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
     yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
@@ -373,7 +404,9 @@ def test_the_matrix_is_not_empty_where_it_should_be_full(sqlite: Database) -> No
 
 # What a deputy may: read the card, write, answer, and deal with what is flagged. Plan, note, handing over, ending: no.
 IN_PLACE = {
-    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto")),
+    *(f"button {verb}" for verb in ("card", "thread", "past", "saw", "clear", "done", "write", "pick")),
+    "button sendto", "button unsend",
+    "/undo of words", "/undo of what was dealt with",
     "words while writing", "yes, to them", "the other one who was named", "a reply to a message about them",
     "anything while it is asked to whom", "any text while writing", "words for whoever is chosen",
     "a line while dealing",

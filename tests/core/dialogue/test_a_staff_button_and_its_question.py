@@ -26,7 +26,14 @@ from tests.core.dialogue.office import NOW, Office, card, kept
 from tests.core.dialogue.test_organiser import TERMS, spring
 
 DEEPEST = 3  # presses from an open message
-BY_IDENTITY = (fx.Export, fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
+BY_IDENTITY = (
+    fx.Export,
+    fx.MarkSeen,
+    fx.TakeBack,
+    fx.ToldInDigest,
+    fx.Revoke,
+    MakeGroupLink,
+)  # they name all they change
 
 
 def opened(office: Office) -> Office:

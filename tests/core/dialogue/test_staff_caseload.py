@@ -184,7 +184,7 @@ def test_the_history_has_what_is_over() -> None:
 
 def test_a_command_with_name_and_words_writes_at_once() -> None:
     office = Office(ADA, BEN).commands("write", "Ben well done, rest now")
-    assert office.did(WriteTo) == [WriteTo(2, "well done, rest now")]
+    assert [(effect.client_id, effect.text) for effect in office.did(WriteTo)] == [(2, "well done, rest now")]
     assert office.heard(sm.WordsSent).name == "Ben"
 
 
@@ -192,7 +192,9 @@ def test_the_button_asks_for_words_and_the_next_message_is_sent_as_it_is() -> No
     office = Office(ADA, BEN).presses("write:2")
     assert office.kinds == ["AskWords"]
     office.says("please stop the stairs this week")
-    assert office.did(WriteTo) == [WriteTo(2, "please stop the stairs this week")]
+    assert [(effect.client_id, effect.text) for effect in office.did(WriteTo)] == [
+        (2, "please stop the stairs this week")
+    ]
     assert office.state.asking is None
 
 
@@ -205,7 +207,7 @@ def test_words_for_a_name_that_means_two_wait_until_one_is_chosen() -> None:
     office = Office(card(1, "Ann"), card(2, "Anna B"), card(3, "Anna C")).commands("write", "anna hello")
     assert office.state.asking == ChoosingClient("write", "hello")
     office.presses("pick:3")
-    assert office.did(WriteTo) == [WriteTo(3, "hello")]
+    assert [(effect.client_id, effect.text) for effect in office.did(WriteTo)] == [(3, "hello")]
 
 
 def test_somebody_who_cannot_be_reached_is_written_to_with_a_warning() -> None:
