@@ -309,7 +309,7 @@ class Season:
             since = {"created_at": monday(p.since)} if p.since else {}
             p.id = add_client(
                 conn, coach, p.chat, p.name, plan=p.plan, slot=SLOT, sex=Sex.FEMALE.value, birth_year=p.born,
-                stature=Decimal(p.stature), status=p.status, **due, **away, **since,
+                stature=Decimal(p.stature), cautions_known=True, status=p.status, **due, **away, **since,
             )  # fmt: skip
 
     def run(self) -> None:
