@@ -35,7 +35,7 @@ from core.dialogue.client.messages_to_coach import UrgentFlag
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Reachability, Text
 from core.dialogue.staff.facts import DeputyFact
-from core.dialogue.staff.messages import DeputyAlarm, DigestSaid
+from core.dialogue.staff.messages import DeputyAlarm, DigestFor, DigestSaid
 from core.dialogue.staff.step import stamp
 from core.schedule import instant
 from core.watching.digest import SCREEN, Digest
@@ -207,6 +207,7 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
     Code.INVITATION_UNUSED: (5, {"status": "link", "since": 4}),
 }
 UNHEARD = ("Wanda", "Xena")  # Rowan's telephone lies at home; what is set up by hand rings nobody
+AWAY = 6  # the week in which Rowan is away, and Sam gets the digest as well
 SILENT = 11  # the week in which nobody at all answers
 # What else must not fall through: (week, code, the person). Over: it settled before the digest, and is told so.
 ALSO: tuple[tuple[int, Code, bool, dict[str, Any]], ...] = (
@@ -281,7 +282,8 @@ class Habit(StrEnum):
 
 
 class Season:
-    """Twelve weeks of the practice; `digests`: those sent to Rowan, `texts`: as they read. Sam stands in for Rowan."""
+    """Twelve weeks of the practice; `digests`: those sent to Rowan, `texts`: as they read. Sam stands in for Rowan: for
+    alarms always, and for all in the week `AWAY`."""
 
     def __init__(self, database: Database, habit: Habit) -> None:
         self.database = database
@@ -289,6 +291,7 @@ class Season:
         self.acknowledged = 0  # the last message of Rowan's that was looked at
         self.steps = steps()
         self.people = people()
+        self.deputy = (0, 0)  # the numbers of Rowan and of Sam
         self.digests: list[Digest] = []
         self.texts: list[str] = []
         self._keys = iter(range(10**6))
@@ -297,6 +300,7 @@ class Season:
     def _enrol(self, conn: Connection) -> None:
         coach = add_coach(conn)
         sam = add_coach(conn, SAM, "Sam")
+        self.deputy = coach, sam
         deputies.put(conn, coach, DeputyFact(sam, "Sam"))
         staff.set_digest(conn, coach, DIGEST, monday(0, -72))
         for p in self.people:
@@ -313,7 +317,11 @@ class Season:
             )  # fmt: skip
 
     def run(self) -> None:
+        coach, sam = self.deputy
         for week in range(WEEKS):
+            monday_, sunday = FIRST + timedelta(weeks=week), FIRST + timedelta(weeks=week, days=6)
+            days = (monday_, sunday) if week == AWAY else (None, None)
+            self.database.write_now(deputies.put, coach, DeputyFact(sam, "Sam", *days))
             self._monday(week)
             self._beside(week)
             self._digest(instant(FIRST + timedelta(weeks=week, days=5), DIGEST.at, LONDON))
@@ -406,6 +414,11 @@ class Season:
         """Whose alarms went to Sam."""
         rows = self.database.read_now(_messages, SAM)
         return [m.name for m in rows if isinstance(m, DeputyAlarm)]
+
+    @property
+    def for_deputy(self) -> list[Digest]:
+        """The digests that Sam got in Rowan's place."""
+        return [m.digest for m in self.database.read_now(_messages, SAM) if isinstance(m, DigestFor)]
 
     @staticmethod
     def of(code: Code) -> str:
