@@ -60,7 +60,7 @@ def finish(d: ClientStep, not_asked: date | None = None) -> None:
     d.do(ChangeClient("plan", plan), ChangeClient("status", Status.FINISHED))
     whole = _report(d, programme, check_ins)
     hidden = frozenset(key for key, measure in MEASURES.items() if d.hidden(measure))
-    theirs = _report(d, programme, check_ins, hidden, to_client=True)
+    theirs = _report(d, programme, check_ins, hidden)
     d.say(LastReport(theirs))
     d.say(LastReportPicture(theirs))
     d.say(LastReportPicture(theirs, pdf=True), *next_steps())
@@ -78,12 +78,11 @@ def _report(
     programme: Programme,
     check_ins: dict[date, bool],
     hidden: frozenset[str] = frozenset(),
-    *,
-    to_client: bool = False,
 ) -> Report:
+    """For client and coach alike: the two may lie side by side, so neither calls a change what the other does not."""
     facts = d.facts
     return report(
-        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client),
+        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client=True),
         programme,
         d.today,
         check_ins,
