@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING, Any
 
 from bot.foundation.reader import CAPTION_LIMIT, Reader, length
 from bot.rendering.charts import heights
+from bot.rendering.direction import directed
 from bot.rendering.phrases import bands, programme
 from bot.rendering.phrases.looking_back import activity_line
 from bot.rendering.phrases.sources import cited
@@ -231,6 +232,7 @@ def _page(
     side = "right" if right else "left"
 
     def write(text: str, down: float, size: float, **how: Any) -> None:
+        text = directed(text) if right else text  # a line that begins with a number would run from the left
         figure.text(edge, 1 - down / high, text, fontsize=size, ha=side, va="top", **({"color": INK} | how))
 
     first, *others = title

@@ -461,6 +461,7 @@ def _cards(
             past=past_flags(conn, c.id, now) if len(several) == 1 else (),
             for_coach=standing_in.get(c.id, ""),
             own_name=c.name if c.called else "",
+            readiness=c.readiness,
         )
         for c in several
     )

@@ -14,8 +14,8 @@ from core.dialogue.client.results import Result
 
 KEEP: dict[str, str] = {
     "same_hour": N_("Keep your day and your hour. It is what made this work."),
-    "keep_active": N_("Keep moving as you do: it is in line with public advice, 150 minutes a week."),
-    "more_active": N_("Move a little more, bit by bit. Public advice is 150 minutes a week; each walk counts."),
+    "keep_active": N_("Keep moving as you do. It is what health advice asks for."),
+    "more_active": N_("Move a little more, bit by bit. Health advice is 150 minutes a week, and each walk counts."),
     "keep_strength": N_("Keep up your strength work on two days a week."),
     "more_strength": N_("Try strength work on two days a week. Standing up from a chair counts."),
 }

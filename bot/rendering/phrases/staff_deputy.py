@@ -40,7 +40,7 @@ def _days(v: Voice, begins: date | None, ends: date | None) -> Html:
 @phrase(sm.AskDeputyDays)
 def ask_deputy_days(said: sm.AskDeputyDays, v: Voice) -> str:
     return v.say(
-        "When should {name} stand in? Press one, or type two dates, such as 2026-04-06 to 2026-04-19.",
+        "When should {name} stand in? Press one, or type the days, such as 6 to 19 April, until Friday, or next week.",
         name=v.name(said.name),
     )
 

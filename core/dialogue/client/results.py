@@ -25,7 +25,7 @@ from core.measures.measure import Measure, MeasureKind, Score
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
 from core.reading import Reading
 
-MOST_POINTS = 13  # of a picture and its table: a year of four-weekly retests
+MOST_POINTS = 13  # of a picture and its table, beside the start: a year of four-weekly retests
 FEWEST_POINTS = 2  # of a picture
 
 
@@ -78,10 +78,11 @@ def preferred_unit(measure: Measure, units: Units) -> Unit:
 
 
 def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
-    """A value as this client reads it."""
+    """A value as this client reads it; a rating as the mean that it is here, to one decimal."""
     unit = preferred_unit(measure, units)
     if unit is measure.unit:
-        return Amount(half_up(value, measure.places), unit)
+        places = max(measure.places, 1) if measure.kind is MeasureKind.RATING else measure.places
+        return Amount(half_up(value, places), unit)
     return Amount(convert(value, measure.unit, unit), unit)
 
 
@@ -246,6 +247,6 @@ def _picture(
     unit = preferred_unit(measure, whose.units)
     chance = verdict.chance if verdict is not None and whose.to_client else None
     whole = chart_data.trend(measure, of_measure, whose.profile, whose.zone, unit, whose.plan.baseline_since, chance)
-    if len(whole.points) > MOST_POINTS:
-        whole = replace(whole, points=(whole.points[0], *whole.points[-MOST_POINTS + 1 :]))
+    if len(whole.points) > MOST_POINTS + 1:
+        whole = replace(whole, points=(whole.points[0], *whole.points[-MOST_POINTS:]))
     return whole if len(whole.points) >= FEWEST_POINTS else None

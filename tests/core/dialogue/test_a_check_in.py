@@ -37,7 +37,7 @@ def test_the_first_check_in_asks_for_everything_in_the_plan_and_the_next_only_ho
     chat = checked_in(Chat())
     assert {r.measure for r in chat.facts.history} == {"energy", "resting_heart_rate", "weight", "waist", "hip"}
     chat.later(days=7).due()
-    assert chat.state.asking == Awaiting("energy") and chat.state.agenda == ()
+    assert chat.state.asking == Awaiting("energy") and chat.state.agenda == ("waist",)  # which starts twice
 
 
 def test_four_weeks_later_the_retests_are_due_again():
@@ -212,7 +212,8 @@ def test_openings_and_praise_do_not_repeat_within_eight_weeks():
         openings.append(chat.heard(m.CheckInOpens).variant)
         praises += [x.key for x in chat.says("7").said if isinstance(x, m.Praise)]
         chat.later(days=7)
-    assert len(set(openings)) == 8 and len(set(praises)) == 8
+    assert len(set(openings)) == 8
+    assert len(set(praises)) == len(praises) == 7  # the fifth check-in ends with a look back instead
 
 
 def test_a_doubtful_value_is_asked_back_and_kept_only_after_a_yes():

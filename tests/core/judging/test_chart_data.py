@@ -180,3 +180,32 @@ def test_the_grey_of_a_picture_is_what_the_words_beside_it_say_chance_can_make()
     series = readings("waist", ["101.6", "99.06"])
     assert trend(MEASURES["waist"], series, ADA, UTC, chance=Decimal("7.62")).error == Decimal("7.62")
     assert trend(MEASURES["waist"], series, ADA, UTC, Unit.INCH, chance=Decimal("7.62")).error == 3
+
+
+def test_the_start_stays_on_a_long_line_of_ratings() -> None:
+    drawn = rating_line(MEASURES["energy"], readings("energy", ["3"] + ["6"] * 30, days=7), UTC)
+    assert (drawn.points[0], len(drawn.points)) == (Point(date(2026, 3, 2), D(3)), MOST_MARKS)
+
+
+def test_days_of_a_pressure_week_are_numbered_as_they_were_lived() -> None:
+    kept = tuple(r for r in week(7) if r.taken_at.day != 4)
+    assert [d.number for d in pressure_week(kept, UTC, Profile()).days] == [1, 2, 4, 5, 6, 7]
+
+
+def test_a_mean_that_one_day_makes_is_said_without_it_too() -> None:
+    def with_day(systolic: int) -> tuple[Pressure | None, int]:
+        taken = [
+            Reading("blood_pressure", D(systolic if d == 4 else 126), START + timedelta(days=d, hours=h), second=D(80))
+            for d in range(7)
+            for h in (0, 11)
+        ]
+        drawn = pressure_week(taken, UTC, Profile())
+        return drawn.without, drawn.odd
+
+    assert with_day(190) == (Pressure(D(126), D(80)), 5)
+    assert with_day(140) == (None, 0)
+
+
+def test_a_point_is_beyond_chance_where_its_words_say_so() -> None:
+    drawn = trend(MEASURES["waist"], readings("waist", ["100", "95", "94.9"]), ADA, UTC, chance=D(5))
+    assert [drawn.beyond(point) for point in drawn.points] == [False, False, True]
