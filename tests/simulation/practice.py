@@ -51,7 +51,7 @@ CLIENTS = 60
 SAM = 901
 PERSONS = (
     "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
-    " Yara Zoe Arlo Bea Cyd"
+    " Yara Zoe Arlo Bea Cyd Dag"
 )
 SLOT = Slot(0, time(7, 30), "Europe/London")
 DIGEST = Slot(5, time(8), "Europe/London")
@@ -205,6 +205,7 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
     Code.BP_WEEK_SHORT: (1, {"plan": plan("blood_pressure"), "also": {0: [(1, say("131/82")), (25, say("129/81"))]}}),
     Code.STUCK_ENROLLING: (3, {"status": "enrolling", "since": 3}),
     Code.INVITATION_UNUSED: (5, {"status": "link", "since": 4}),
+    Code.DOCTOR_FIRST: (1, {}),  # told when somebody joins, and all here have: added by hand
 }
 UNHEARD = ("Wanda", "Xena")  # Rowan's telephone lies at home; what is set up by hand rings nobody
 AWAY = 6  # the week in which Rowan is away, and Sam gets the digest as well
@@ -368,6 +369,9 @@ class Season:
             self._react(at)
             self._sweep(at + timedelta(minutes=20))
         self._sweep(monday(week, 4 * DAY))
+        if week == PLANTED[Code.DOCTOR_FIRST][0]:
+            (p,) = [p for p in self.people if p.name == self.of(Code.DOCTOR_FIRST)]
+            self.database.write_now(flags.raise_, [(p.id, flag(Code.DOCTOR_FIRST, monday(week)))], monday(week))
         if week == PLANTED[Code.BP_LOW][0]:
             # no question asks about dizziness with a low pressure, so this flag is added by hand
             (p,) = [p for p in self.people if p.name == self.of(Code.BP_LOW)]
