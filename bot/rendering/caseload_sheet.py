@@ -1,26 +1,25 @@
 """The caseload sheet: one small trend for each flagged client and measure, as a picture or a PDF to print.
 
-Drawn by the rules of `charts`: type readable on a phone, Okabe and Ito's colours, nothing conveyed by colour alone. The
-baseline is a square on a dashed line, measurement error is hatched, the last value stands beside its mark.
+Each is drawn by `charts`, smaller: a client's picture and a panel of theirs are the same drawing. Only ratings run
+along the time here, because there is no room for a row for each.
 """
 
 from __future__ import annotations
 
 import io
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from datetime import date
-from decimal import Decimal
 from typing import TYPE_CHECKING, Any, Literal
 
 from bot.foundation.reader import CAPTION_LIMIT, Reader
-from bot.rendering.charts import in_reading_order, on_one_line
-from bot.rendering.numbers import PLACES
+from bot.rendering import charts
+from bot.rendering.charts import INK, LINE, SOFT, Scale, in_reading_order, on_one_line
 from bot.rendering.phrases import names
 from bot.rendering.phrases.coach import figure, in_short
 from bot.rendering.voice import Html, Voice, shortened, voice
 from core.dialogue.staff.messages import Sheet
-from core.judging.chart_data import Point, PressureWeekChart, RatingLine, TrendChart
-from core.quantity import Amount, Unit, convert
+from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
+from core.quantity import Amount, Unit
 from core.watching.digest import Panel
 
 if TYPE_CHECKING:
@@ -34,9 +33,9 @@ ROW, HEAD = 3.2, 0.75  # inches: of a row of panels, and of the title
 A4 = (8.27, 11.69)
 PER_PAGE = 8
 COLUMNS_OF_MARKS = 3
-INK, SOFT, LINE, CHANCE, LIMIT = "#222222", "#6b6b6b", "#0072B2", "#9a9a9a", "#D55E00"
 TITLE, NAME, SMALL = 17, 15, 12.5
 NAME_LIMIT, WHAT_LIMIT = 22, 34
+SCALE = Scale(type=SMALL, mark=6.5, square=9, line=2.2, steps=3, trend=False)
 
 
 def picture(sheet: Sheet, reader: Reader) -> bytes:
@@ -154,31 +153,16 @@ def _title(sheet: Sheet, v: Voice) -> str:
 
 
 def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, title: str, v: Voice) -> None:
-    from matplotlib.lines import Line2D
-    from matplotlib.patches import Patch
-
     figure.suptitle(title, fontsize=TITLE, color=INK)
     grid = figure.subplots(rows, columns, squeeze=False)
     cells = [cell for row in grid for cell in (row[::-1] if v.reader.right_to_left else row)]
+    said: dict[str, Any] = {}  # marks of the legend, by their words
     for cell, panel in zip(cells, panels, strict=False):
-        _panel(cell, panel, v)
+        for mark in _panel(cell, panel, v):
+            said.setdefault(mark.get_label(), mark)
+    marks = list(said.values())
     for cell in cells[len(panels) :]:
         cell.set_axis_off()
-    marks: list[Any] = []
-    if any(isinstance(p.picture, TrendChart) for p in panels):
-        start: dict[str, Any] = {
-            "marker": "s",
-            "color": "white",
-            "markeredgecolor": INK,
-            "markeredgewidth": 2,
-            "markersize": 9,
-        }
-        marks.append(Line2D([], [], linestyle="none", label=v.plain_in("picture", "Start"), **start))
-        if any(isinstance(p.picture, TrendChart) and p.picture.error for p in panels):
-            marks.append(Patch(label=v.plain_in("picture", "Can be chance"), **_CHANCE))
-    if any(isinstance(p.picture, PressureWeekChart) for p in panels):
-        dashed: dict[str, Any] = {"color": LIMIT, "linewidth": 2, "linestyle": (0, (6, 3))}
-        marks.append(Line2D([], [], label=v.plain_in("picture", "Limit at home"), **dashed))
     if marks:
         figure.legend(
             handles=in_reading_order(marks, COLUMNS_OF_MARKS, v),
@@ -190,17 +174,8 @@ def _fill(figure: Figure, panels: Sequence[Panel], rows: int, columns: int, titl
         )
 
 
-_SQUARE: dict[str, Any] = {"color": "white", "markeredgecolor": INK, "markeredgewidth": 2, "markersize": 9}
-_CHANCE: dict[str, Any] = {
-    "facecolor": CHANCE,
-    "alpha": 0.24,
-    "hatch": "///",
-    "edgecolor": CHANCE,
-    "linewidth": 0,
-}
-
-
-def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
+def _panel(axes: Axes, panel: Panel, v: Voice) -> list[Any]:
+    """Draw one; returns the marks of its legend."""
     name = v.numbers.isolate(shortened(panel.name, NAME_LIMIT))
     measure = v.plain(names.named(names.MEASURES, _measure(panel)))
     sign = v.unit_name(_unit(panel))
@@ -210,18 +185,17 @@ def _panel(axes: Axes, panel: Panel, v: Voice) -> None:
     lines = f"{shortened(measure, 26)} ({sign})\n{what}" if sign else f"{shortened(measure, WHAT_LIMIT)}\n{what}"
     at = 1 if side == "right" else 0
     axes.text(at, 1.05, lines, ha=side, transform=axes.transAxes, fontsize=SMALL, color=SOFT, linespacing=1.25)
-    for edge in ("top", "right"):
-        axes.spines[edge].set_visible(False)
-    for edge in ("left", "bottom"):
-        axes.spines[edge].set_color(SOFT)
-    axes.tick_params(labelsize=SMALL, colors=INK, length=3)
+    charts.bare(axes, SCALE)
     match panel.picture:
         case TrendChart():
-            _trend(axes, panel.picture, v)
+            marks = charts.trend(axes, panel.picture, v, SCALE)
+            _two_dates(axes, [p.day for p in panel.picture.points], v)
+            return marks
         case RatingLine():
             _ratings(axes, panel.picture, v)
+            return []
         case PressureWeekChart():
-            _pressure(axes, panel.picture, v)
+            return charts.pressure_week(axes, panel.picture, v, SCALE)
 
 
 def _plain(said: Html) -> str:
@@ -230,13 +204,8 @@ def _plain(said: Html) -> str:
     return html.unescape(str(said))
 
 
-def _days(axes: Axes, points: Sequence[Point], v: Voice) -> None:
-    """The first and the last date: more would overlap."""
-    days = [p.day for p in points]
-    _two_dates(axes, days, v)
-
-
 def _two_dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
+    """The first and the last date: more would overlap."""
     span = max((days[-1] - days[0]).days, 7)
     shown = list(dict.fromkeys((days[0], days[-1])))
     axes.set_xticks([d.toordinal() for d in shown], [v.numbers.short_date(d) for d in shown])
@@ -244,89 +213,12 @@ def _two_dates(axes: Axes, days: Sequence[date], v: Voice) -> None:
     axes.set_xlim(days[0].toordinal() - span * 0.12, days[-1].toordinal() + span * 0.34)
 
 
-def _trend(axes: Axes, spec: TrendChart, v: Voice) -> None:
-    def height(value: Decimal) -> float:
-        return float(convert(value, Unit.STONE, Unit.POUND) if spec.unit is Unit.STONE else value)
-
-    xs = [p.day.toordinal() for p in spec.points]
-    ys = [height(p.value) for p in spec.points]
-    start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
-    low, high = min(*ys, start - error), max(*ys, start + error)
-    margin = (high - low or abs(start) * 0.1 or 1.0) * 0.16
-    axes.set_ylim(low - margin, high + margin)
-    if error:
-        axes.axhspan(start - error, start + error, zorder=1, **_CHANCE)
-    axes.axhline(start, color=SOFT, linewidth=1.1, linestyle=(0, (4, 3)), zorder=2)
-    axes.plot(xs, ys, color=LINE, linewidth=2.2, marker="o", markersize=6.5, zorder=4, clip_on=False)
-    axes.plot([spec.baseline.day.toordinal()], [start], "s", zorder=5, clip_on=False, **_SQUARE)
-    last = spec.points[-1].value
-    said = v.amount(Amount(last, spec.unit)) if spec.unit is Unit.STONE else v.numbers.plain(last, PLACES[spec.unit])
-    _say(axes, said, (xs[-1], ys[-1]))
-    _days(axes, spec.points, v)
-    _numbers(axes, v, spec.unit)
-
-
 def _ratings(axes: Axes, spec: RatingLine, v: Voice) -> None:
+    """Along the time: there is no room for a row for each."""
     xs = [p.day.toordinal() for p in spec.points]
     ys = [float(p.value) for p in spec.points]
     axes.set_ylim(-0.6, 10.6)
     axes.set_yticks([0, 5, 10], [v.numbers.plain(n) for n in (0, 5, 10)])
-    axes.plot(xs, ys, color=LINE, linewidth=2.2, marker="o", markersize=6.5, zorder=4, clip_on=False)
-    _say(axes, v.numbers.plain(spec.points[-1].value, 1), (xs[-1], ys[-1]))
-    _days(axes, spec.points, v)
-
-
-def _pressure(axes: Axes, spec: PressureWeekChart, v: Voice) -> None:
-    limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
-    halves = list(_halves(spec))
-    heights = [*limits, *(y for _, upper, lower in halves for y in (upper, lower))]
-    axes.set_ylim(min(heights) - 12, max(heights) + 12)
-    for limit in limits:
-        axes.axhline(limit, color=LIMIT, linewidth=2, linestyle=(0, (6, 3)), zorder=1)
-    for x, upper, lower in halves:
-        axes.plot([x, x], [lower, upper], color=LINE, linewidth=2.5, alpha=0.5, zorder=2)
-        axes.plot([x, x], [upper, lower], "o", color=LINE, markersize=5.5, zorder=3)
-    x, upper, lower = halves[-1]
-    _say(axes, v.numbers.plain(Decimal(round(upper)), 0), (x, upper))
-    _say(axes, v.numbers.plain(Decimal(round(lower)), 0), (x, lower))
-    _two_dates(axes, [day.day for day in spec.days], v)
-    _numbers(axes, v, Unit.MILLIMETRE_OF_MERCURY)
-
-
-def _halves(spec: PressureWeekChart) -> Iterable[tuple[float, float, float]]:
-    for day in spec.days:
-        for shift, half in ((0.0, day.morning), (0.4, day.evening)):
-            if half is not None:
-                yield day.day.toordinal() + shift, float(half.systolic), float(half.diastolic)
-
-
-def _say(axes: Axes, words: str, at: tuple[float, float]) -> None:
-    """Write the last value beside its mark."""
-    axes.annotate(
-        words,
-        at,
-        (8, 0),
-        textcoords="offset points",
-        fontsize=SMALL + 1,
-        fontweight="bold",
-        ha="left",
-        va="center",
-        color=INK,
-        zorder=6,
-        annotation_clip=False,
-        bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.75},
-    )
-
-
-def _numbers(axes: Axes, v: Voice, unit: Unit) -> None:
-    from matplotlib.ticker import FuncFormatter, MaxNLocator
-
-    def written(x: float, _: object) -> str:
-        value = Decimal(str(round(float(x), 4)))
-        if unit is Unit.STONE:  # drawn in pounds, so that axis steps are whole numbers
-            return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
-        return v.numbers.plain(value, 2)
-
-    whole = PLACES[unit] == 0 or unit is Unit.STONE
-    axes.yaxis.set_major_locator(MaxNLocator(nbins=3, min_n_ticks=2, integer=whole))
-    axes.yaxis.set_major_formatter(FuncFormatter(written))
+    axes.plot(xs, ys, color=LINE, linewidth=SCALE.line, marker="o", markersize=SCALE.mark, zorder=4, clip_on=False)
+    charts.said(axes, v.numbers.plain(spec.points[-1].value, 1), (xs[-1], ys[-1]), SCALE)
+    _two_dates(axes, [p.day for p in spec.points], v)

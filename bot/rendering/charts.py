@@ -16,6 +16,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
@@ -39,6 +40,28 @@ CHANCE, USUAL, LIMIT = "#9a9a9a", "#009E73", "#D55E00"
 BODY, SMALL, TITLE = 15, 13, 19
 MOST_DATES = 5
 MANY_ROWS = 9  # of ratings: smaller marks, so that none covers another
+CHANCE_HATCH: dict[str, Any] = {
+    "facecolor": CHANCE,
+    "alpha": 0.24,
+    "hatch": "///",
+    "edgecolor": CHANCE,
+    "linewidth": 0,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """How large things are drawn: type and marks in points. steps: most numbers on an axis. trend: with the line."""
+
+    type: float = BODY
+    mark: float = 10
+    square: float = 13
+    line: float = 2.5
+    steps: int = 5
+    trend: bool = True
+
+
+WHOLE = Scale()  # a picture of its own
 
 
 def draw(spec: object, reader: Reader) -> bytes:
@@ -70,13 +93,18 @@ def draw(spec: object, reader: Reader) -> bytes:
 
 def _axes(figure: Figure, title: str) -> Axes:
     axes: Axes = figure.subplots()
+    bare(axes, WHOLE)
+    figure.suptitle(title, fontsize=TITLE, color=INK)
+    return axes
+
+
+def bare(axes: Axes, scale: Scale) -> None:
+    """Without the frame on the sides that have no numbers."""
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
     for side in ("left", "bottom"):
         axes.spines[side].set_color(SOFT)
-    axes.tick_params(labelsize=BODY, colors=INK, length=4)
-    figure.suptitle(title, fontsize=TITLE, color=INK)
-    return axes
+    axes.tick_params(labelsize=scale.type, colors=INK, length=4)
 
 
 def _legend(axes: Axes, marks: Sequence[Any], v: Voice) -> None:
@@ -144,7 +172,7 @@ def _apart(days: Sequence[date], gap: float) -> list[date]:
     return kept[::-1]
 
 
-def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
+def number_axis(axis: Any, v: Voice, unit: Unit, scale: Scale = WHOLE) -> None:
     from matplotlib.ticker import FuncFormatter, MaxNLocator
 
     def written(x: float, _: object) -> str:
@@ -153,7 +181,8 @@ def _number_axis(axis: Any, v: Voice, unit: Unit) -> None:
             return v.amount(Amount(convert(value, Unit.POUND, Unit.STONE), Unit.STONE))
         return v.numbers.plain(value, 2)
 
-    axis.set_major_locator(MaxNLocator(nbins=5, min_n_ticks=3, integer=PLACES[unit] == 0 or unit is Unit.STONE))
+    whole = PLACES[unit] == 0 or unit is Unit.STONE
+    axis.set_major_locator(MaxNLocator(nbins=scale.steps, min_n_ticks=min(3, scale.steps - 1), integer=whole))
     axis.set_major_formatter(FuncFormatter(written))
 
 
@@ -167,28 +196,26 @@ def title(measure: str, unit: Unit, v: Voice) -> str:
 
 
 def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
+    axes = _axes(figure, title(spec.measure, spec.unit, v))
+    _dates(axes, [p.day for p in spec.points], v)
+    _legend(axes, trend(axes, spec, v), v)
+
+
+def trend(axes: Axes, spec: TrendChart, v: Voice, scale: Scale = WHOLE) -> list[Any]:
+    """Draw a trend without its dates; returns the marks of its legend."""
     from matplotlib.patches import Patch
 
     height = heights(spec.unit)
-    axes = _axes(figure, title(spec.measure, spec.unit, v))
     xs = [p.day.toordinal() for p in spec.points]
     ys = [height(p.value) for p in spec.points]
     start, error = height(spec.baseline.value), height(spec.error or Decimal(0))
     low, high = view(spec)
     axes.set_ylim(low, high)
-    _dates(axes, [p.day for p in spec.points], v)
-    _number_axis(axes.yaxis, v, spec.unit)
+    number_axis(axes.yaxis, v, spec.unit, scale)
     legend = [_mark("s", v.plain_in("picture", "Start"), "white", INK)]
     if error:
-        chance: dict[str, Any] = {
-            "facecolor": CHANCE,
-            "alpha": 0.24,
-            "hatch": "///",
-            "edgecolor": CHANCE,
-            "linewidth": 0,
-        }
-        axes.axhspan(start - error, start + error, zorder=1, **chance)
-        legend.append(Patch(label=v.plain_in("picture", "Can be chance"), **chance))
+        axes.axhspan(start - error, start + error, zorder=1, **CHANCE_HATCH)
+        legend.append(Patch(label=v.plain_in("picture", "Can be chance"), **CHANCE_HATCH))
     if (band := visible_band(spec)) is not None:
         axes.axhspan(*band, facecolor=USUAL, alpha=0.13, linewidth=0, zorder=0)
         for edge in band:
@@ -199,28 +226,18 @@ def _trend(figure: Figure, spec: TrendChart, v: Voice) -> None:
                 facecolor=USUAL, alpha=0.3, edgecolor=USUAL, linewidth=2, label=v.plain_in("picture", "Published range")
             )
         )
-    if spec.line is not None:
+    if spec.line is not None and scale.trend:
         legend.append(_line_through(axes, spec.line, height, v))
     axes.axhline(start, color=SOFT, linewidth=1.2, linestyle=(0, (4, 3)), zorder=2)
-    axes.plot(xs, ys, color=LINE, linewidth=2.5, zorder=4, clip_on=False)
+    axes.plot(xs, ys, color=LINE, linewidth=scale.line, zorder=4, clip_on=False)
+    round_: dict[str, Any] = {"markeredgecolor": LINE, "markeredgewidth": scale.line, "markersize": scale.mark}
     for x, y, point in zip(xs, ys, spec.points, strict=True):  # hollow inside the grey, filled beyond it
         face = LINE if spec.beyond(point) or not error else "white"
-        axes.plot(
-            [x], [y], "o", color=face, markeredgecolor=LINE, markeredgewidth=2.5, markersize=10, zorder=4, clip_on=False
-        )
-    axes.plot(
-        [spec.baseline.day.toordinal()],
-        [start],
-        "s",
-        color="white",
-        markeredgecolor=INK,
-        markeredgewidth=2.5,
-        markersize=13,
-        zorder=5,
-        clip_on=False,
-    )
-    _said(axes, _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), (13, 0), ha="left", va="center")
-    _legend(axes, legend, v)
+        axes.plot([x], [y], "o", color=face, zorder=4, clip_on=False, **round_)
+    square: dict[str, Any] = {"markeredgecolor": INK, "markeredgewidth": scale.line, "markersize": scale.square}
+    axes.plot([spec.baseline.day.toordinal()], [start], "s", color="white", zorder=5, clip_on=False, **square)
+    said(axes, _short(v, spec.points[-1].value, spec.unit), (xs[-1], ys[-1]), scale)
+    return legend
 
 
 def _line_through(
@@ -239,17 +256,17 @@ def _line_through(
 _PAPER = {"boxstyle": "round,pad=0.15", "facecolor": "white", "edgecolor": "none", "alpha": 0.75}
 
 
-def _said(axes: Axes, words: str, at: tuple[float, float], away: tuple[float, float], *, ha: str, va: str) -> None:
-    """Write a number beside its mark."""
+def said(axes: Axes, words: str, at: tuple[float, float], scale: Scale = WHOLE) -> None:
+    """Write a number to the right of its mark."""
     axes.annotate(
         words,
         at,
-        away,
+        (scale.square, 0),
         textcoords="offset points",
-        fontsize=BODY,
+        fontsize=scale.type,
         fontweight="bold",
-        ha=ha,
-        va=va,
+        ha="left",
+        va="center",
         color=INK,
         zorder=6,
         annotation_clip=False,
@@ -321,7 +338,7 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
     if values:
         axes.plot(values[-1:], rows[-1:], "D", color=INK, markersize=14, zorder=4, clip_on=False)
         words = v.numbers.plain(spec.points[-1].value, 1)
-        _said(axes, words, (values[-1], rows[-1]), (14, 0), ha="left", va="center")
+        said(axes, words, (values[-1], rows[-1]))
 
 
 # --- a week of blood pressure -----------------------------------------------------------------------------------
@@ -329,6 +346,11 @@ def _ratings(figure: Figure, spec: RatingLine, v: Voice) -> None:
 
 def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     axes = _axes(figure, title("blood_pressure", Unit.MILLIMETRE_OF_MERCURY, v))
+    _legend(axes, pressure_week(axes, spec, v), v)
+
+
+def pressure_week(axes: Axes, spec: PressureWeekChart, v: Voice, scale: Scale = WHOLE) -> list[Any]:
+    """Draw a week of pressures; returns the marks of its legend."""
     slots = list(_slots(spec))
     limits = () if spec.limit is None else (float(spec.limit.systolic), float(spec.limit.diastolic))
     levels = [*limits, *(y for slot in slots for y in slot[1:3])]
@@ -337,13 +359,13 @@ def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
     last = max([*places, 3])
     axes.set_xlim(-0.6, last + 1.5)
     axes.set_xticks(places, [v.numbers.plain(n + 1) for n in places])
-    axes.set_xlabel(v.plain_in("picture", "Day"), fontsize=BODY, color=INK)
-    _number_axis(axes.yaxis, v, Unit.MILLIMETRE_OF_MERCURY)
+    axes.set_xlabel(v.plain_in("picture", "Day"), fontsize=scale.type, color=INK)
+    number_axis(axes.yaxis, v, Unit.MILLIMETRE_OF_MERCURY, scale)
     for limit in limits:
         axes.axhline(limit, color=LIMIT, linewidth=2, linestyle=(0, (6, 3)), zorder=1)
     for x, upper, lower, marker, used in slots:
         colour = LINE if used else CHANCE
-        axes.plot([x, x], [lower, upper], color=colour, linewidth=4, alpha=0.45, zorder=2)
+        axes.plot([x, x], [lower, upper], color=colour, linewidth=scale.line * 1.6, alpha=0.45, zorder=2)
         axes.plot(
             [x, x],
             [upper, lower],
@@ -351,16 +373,16 @@ def _pressure(figure: Figure, spec: PressureWeekChart, v: Voice) -> None:
             color=colour if marker == "o" else "white",
             markeredgecolor=colour,
             markeredgewidth=2.2,
-            markersize=9.5,
+            markersize=scale.mark * 0.95,
             linestyle="none",
             zorder=3,
         )
     if spec.mean is not None:
         for value in (spec.mean.systolic, spec.mean.diastolic):
             at = (last + 0.75, float(value))
-            axes.plot([at[0]], [at[1]], "D", color=INK, markersize=12, zorder=4)
-            _said(axes, v.numbers.plain(value, 0), at, (11, 0), ha="left", va="center")
-    _legend(axes, _pressure_legend(spec, v, unused=any(not used for *_, used in slots)), v)
+            axes.plot([at[0]], [at[1]], "D", color=INK, markersize=scale.mark * 1.2, zorder=4)
+            said(axes, v.numbers.plain(value, 0), at, scale)
+    return _pressure_legend(spec, v, unused=any(not used for *_, used in slots))
 
 
 def _slots(spec: PressureWeekChart) -> Iterable[tuple[float, float, float, str, bool]]:

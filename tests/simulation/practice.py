@@ -35,7 +35,7 @@ from core.dialogue.client.messages_to_coach import UrgentFlag
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Reachability, Text
 from core.dialogue.staff.facts import DeputyFact
-from core.dialogue.staff.messages import DeputyAlarm, DigestSaid
+from core.dialogue.staff.messages import DeputyAlarm, DigestFor, DigestSaid
 from core.dialogue.staff.step import stamp
 from core.schedule import instant
 from core.watching.digest import SCREEN, Digest
@@ -51,7 +51,7 @@ CLIENTS = 60
 SAM = 901
 PERSONS = (
     "Abel Bo Cleo Dana Edda Finn Gus Hana Ines Jon Kaya Levi Mara Nils Olga Pia Quin Rita Sven Tara Ugo Vera Wim Xena"
-    " Yara Zoe Arlo Bea Cyd"
+    " Yara Zoe Arlo Bea Cyd Dag"
 )
 SLOT = Slot(0, time(7, 30), "Europe/London")
 DIGEST = Slot(5, time(8), "Europe/London")
@@ -205,8 +205,10 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
     Code.BP_WEEK_SHORT: (1, {"plan": plan("blood_pressure"), "also": {0: [(1, say("131/82")), (25, say("129/81"))]}}),
     Code.STUCK_ENROLLING: (3, {"status": "enrolling", "since": 3}),
     Code.INVITATION_UNUSED: (5, {"status": "link", "since": 4}),
+    Code.DOCTOR_FIRST: (1, {}),  # told when somebody joins, and all here have: added by hand
 }
 UNHEARD = ("Wanda", "Xena")  # Rowan's telephone lies at home; what is set up by hand rings nobody
+AWAY = 6  # the week in which Rowan is away, and Sam gets the digest as well
 SILENT = 11  # the week in which nobody at all answers
 # What else must not fall through: (week, code, the person). Over: it settled before the digest, and is told so.
 ALSO: tuple[tuple[int, Code, bool, dict[str, Any]], ...] = (
@@ -281,7 +283,8 @@ class Habit(StrEnum):
 
 
 class Season:
-    """Twelve weeks of the practice; `digests`: those sent to Rowan, `texts`: as they read. Sam stands in for Rowan."""
+    """Twelve weeks of the practice; `digests`: those sent to Rowan, `texts`: as they read. Sam stands in for Rowan: for
+    alarms always, and for all in the week `AWAY`."""
 
     def __init__(self, database: Database, habit: Habit) -> None:
         self.database = database
@@ -289,6 +292,7 @@ class Season:
         self.acknowledged = 0  # the last message of Rowan's that was looked at
         self.steps = steps()
         self.people = people()
+        self.deputy = (0, 0)  # the numbers of Rowan and of Sam
         self.digests: list[Digest] = []
         self.texts: list[str] = []
         self._keys = iter(range(10**6))
@@ -297,6 +301,7 @@ class Season:
     def _enrol(self, conn: Connection) -> None:
         coach = add_coach(conn)
         sam = add_coach(conn, SAM, "Sam")
+        self.deputy = coach, sam
         deputies.put(conn, coach, DeputyFact(sam, "Sam"))
         staff.set_digest(conn, coach, DIGEST, monday(0, -72))
         for p in self.people:
@@ -309,11 +314,15 @@ class Season:
             since = {"created_at": monday(p.since)} if p.since else {}
             p.id = add_client(
                 conn, coach, p.chat, p.name, plan=p.plan, slot=SLOT, sex=Sex.FEMALE.value, birth_year=p.born,
-                stature=Decimal(p.stature), status=p.status, **due, **away, **since,
+                stature=Decimal(p.stature), cautions_known=True, status=p.status, **due, **away, **since,
             )  # fmt: skip
 
     def run(self) -> None:
+        coach, sam = self.deputy
         for week in range(WEEKS):
+            monday_, sunday = FIRST + timedelta(weeks=week), FIRST + timedelta(weeks=week, days=6)
+            days = (monday_, sunday) if week == AWAY else (None, None)
+            self.database.write_now(deputies.put, coach, DeputyFact(sam, "Sam", *days))
             self._monday(week)
             self._beside(week)
             self._digest(instant(FIRST + timedelta(weeks=week, days=5), DIGEST.at, LONDON))
@@ -360,6 +369,9 @@ class Season:
             self._react(at)
             self._sweep(at + timedelta(minutes=20))
         self._sweep(monday(week, 4 * DAY))
+        if week == PLANTED[Code.DOCTOR_FIRST][0]:
+            (p,) = [p for p in self.people if p.name == self.of(Code.DOCTOR_FIRST)]
+            self.database.write_now(flags.raise_, [(p.id, flag(Code.DOCTOR_FIRST, monday(week)))], monday(week))
         if week == PLANTED[Code.BP_LOW][0]:
             # no question asks about dizziness with a low pressure, so this flag is added by hand
             (p,) = [p for p in self.people if p.name == self.of(Code.BP_LOW)]
@@ -406,6 +418,11 @@ class Season:
         """Whose alarms went to Sam."""
         rows = self.database.read_now(_messages, SAM)
         return [m.name for m in rows if isinstance(m, DeputyAlarm)]
+
+    @property
+    def for_deputy(self) -> list[Digest]:
+        """The digests that Sam got in Rowan's place."""
+        return [m.digest for m in self.database.read_now(_messages, SAM) if isinstance(m, DigestFor)]
 
     @staticmethod
     def of(code: Code) -> str:

@@ -13,6 +13,7 @@ from core.watching.digest import SCREEN
 from core.watching.flags import RULES, Code, Severity
 from tests.simulation.practice import (
     ALSO,
+    AWAY,
     CLIENTS,
     PLANTED,
     SILENT,
@@ -121,3 +122,11 @@ def test_an_alarm_goes_to_the_deputy_where_the_coach_does_not_react(season: Seas
         assert urgent - settled <= set(season.passed_on)
     else:
         assert set(season.passed_on) == set(UNHEARD)
+
+
+def test_in_the_week_the_coach_is_away_the_deputy_reads_of_the_same_people_and_in_no_other(season: Season) -> None:
+    (theirs,) = season.for_deputy
+    own = season.digests[AWAY]
+    assert theirs.day == own.day and {n for n, _ in theirs.named} == {n for n, _ in own.named}
+    meant = {name for week, name, _, _ in events() if week == AWAY}
+    assert meant <= {e.name for e in theirs.entries} and len(meant) >= 3
