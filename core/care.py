@@ -86,6 +86,10 @@ class Plan:
         """Days between retests of `measure`."""
         return dict(self.per_measure).get(measure, self.retest_days)
 
+    def closes_on(self, day: date) -> bool:
+        """Whether a check-in of this local date is the programme's last."""
+        return self.programme is not None and self.programme.ended is None and day >= self.programme.last
+
 
 METRIC = Units()
 USUAL_PLAN = Plan()

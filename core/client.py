@@ -7,6 +7,8 @@ from datetime import date
 from decimal import Decimal
 from enum import StrEnum
 
+CHILDBEARING_UNTIL = 55  # ours: above this age nobody is taken to be pregnant unless they say so
+
 
 class Sex(StrEnum):
     """As the reference tables use it."""
@@ -51,7 +53,9 @@ class Caution(StrEnum):
 @dataclass(frozen=True, slots=True)
 class Profile:
     """Facts about a client. birth: a date, or a bare year. stature in cm. medicines: generic names of those that slow
-    the pulse, as far as they were named; whether there is one at all is a caution."""
+    the pulse, as far as they were named; whether there is one at all is a caution. cautions_known: whether they were
+    asked for and answered. Until then `cautions` has what was said unasked, and what is not among them may still be so:
+    safety goes by `may_have`."""
 
     sex: Sex | None = None
     birth_year: int | None = None
@@ -60,6 +64,15 @@ class Profile:
     background: Background | None = None
     cautions: frozenset[Caution] = field(default_factory=frozenset)
     medicines: frozenset[str] = field(default_factory=frozenset)
+    cautions_known: bool = False
+
+    def may_have(self, caution: Caution, age: int | None) -> bool:
+        """Whether `caution` is so, or cannot be ruled out. age: in whole years, None if unknown."""
+        if caution in self.cautions:
+            return True
+        if caution is Caution.PREGNANCY and (self.sex is Sex.MALE or (age is not None and age > CHILDBEARING_UNTIL)):
+            return False
+        return not self.cautions_known
 
     def age_on(self, day: date) -> int | None:
         """Age in whole years on `day`. For a bare year, a birthday on 1 July is assumed (ours: off by at most one year,

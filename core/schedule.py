@@ -21,6 +21,7 @@ from core.measures.measure import MeasureKind
 WEEK = timedelta(days=7)
 SILENTLY_LATE = timedelta(hours=2)  # ours: nobody minds, so the delay is not mentioned
 STILL_ASKED = timedelta(hours=12)  # ours: after that the day is over for most
+STARTS_WITHIN = timedelta(days=21)  # ours: a week before the first retest, a start is over
 WINDOW_OPENS = timedelta(days=3)  # a retest may come this long before its date, so that it coincides with a slot
 FOLLOW_UP_AFTER = timedelta(hours=24)
 DAY_BEGINS, DAY_ENDS = time(8, 0), time(20, 30)  # when a follow-up may be sent
@@ -107,6 +108,12 @@ def retest_due(measure: str, last: datetime | None, interval_days: int, slot_day
     if measure in ONCE:
         return False
     return last.astimezone(zone).date() + interval(measure, interval_days) <= slot_day + WINDOW_OPENS
+
+
+def start_again_due(first: datetime, last: datetime, slot_day: date, zone: tzinfo) -> bool:
+    """Whether the check-in of `slot_day` may ask for a further visit of a start. first, last: of the visits so far."""
+    begun, newest = (at.astimezone(zone).date() for at in (first, last))
+    return newest + WEEK <= slot_day + WINDOW_OPENS and slot_day <= begun + STARTS_WITHIN
 
 
 def opens_on(measure: str, last: datetime, interval_days: int, zone: tzinfo) -> date:

@@ -423,12 +423,20 @@ class Player:
 
     async def _answer_everything(self, user: int, step: t.TapeClient) -> None:
         left = answers(step, self.tape)
-        for _ in range(60):
+        rest = ["/settings", "set:about_me", "set:missing"]  # what is asked later, answered at once
+        for _ in range(80):
             latest, data = await self._latest_buttons(user)
             if "consent:yes" in data:
                 await self.messenger.press(user, data=data["consent:yes"], message_id=latest.message_id)
             elif (question := next((d.split(":")[1] for d in data if d.startswith("e:")), "")) == "":
-                return
+                if not rest:
+                    return
+                if rest[0] in data:
+                    await self.messenger.press(user, data=data[rest.pop(0)], message_id=latest.message_id)
+                elif rest[0].startswith("/"):
+                    await self.messenger.send_text(user, rest.pop(0))
+                else:
+                    return  # nothing is missing
             else:
                 given = left.get(question) or ["skip"]
                 answer = given.pop(0)

@@ -29,7 +29,7 @@ ADA = ClientFacts(
     slot=Slot(0, time(7, 30), "Europe/London"),
     zone=ZoneInfo("Europe/London"),
     country="GB",
-    profile=Profile(sex=Sex.FEMALE, birth_year=1968, stature=Decimal(165)),
+    profile=Profile(sex=Sex.FEMALE, birth_year=1968, stature=Decimal(165), cautions_known=True),
     plan=Plan(measures=("weight", "waist", "hip", "resting_heart_rate")),
 )
 ZONES = {"lisbon": ("Europe/Lisbon",), "berlin": ("Europe/Berlin",), "springfield": ()}
@@ -133,7 +133,16 @@ class Chat:
         self.facts = replace(self.facts, history=history)
 
     def _change_client(self, field: str, value: Any) -> None:
-        profile = {"birth_year", "sex", "stature", "background", "cautions", "medicines", "birth_date"}
+        profile = {
+            "birth_year",
+            "sex",
+            "stature",
+            "background",
+            "cautions",
+            "medicines",
+            "birth_date",
+            "cautions_known",
+        }
         if field in profile:
             self.facts = replace(self.facts, profile=replace(self.facts.profile, **{field: value}))
         else:

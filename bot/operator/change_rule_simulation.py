@@ -56,7 +56,7 @@ RETEST_WEEKS = 4
 RETESTS = 3
 ALLOWED_PER_CLIENT_YEAR = 1 / 50
 WANTED_FOUND = 0.8
-NOBODY = Profile()
+NOBODY = Profile(cautions_known=True)
 
 
 @dataclass(frozen=True, slots=True)

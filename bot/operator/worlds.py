@@ -52,7 +52,8 @@ from bot.operator.change_rule_simulation import NOBODY, RETEST_WEEKS, RETESTS, S
 from bot.store.readings import HISTORY, SEVERAL
 from bot.store.readings import START as START_SPAN
 from core.judging.assess import Assessment, assess, error_of_weeks
-from core.judging.change import level_of, mdc95_squared, variance
+from core.judging.change import Change, level_of, mdc95_squared, variance
+from core.judging.start import ODD_ONE_OUT, start_of
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.quantity import Unit
@@ -287,6 +288,8 @@ def follow(
     person = person or meet(world, part, dice)
     before = 0
     for week in visits(part, weeks):
+        if 0 < week < RETEST_WEEKS <= part.every and not start_of(measure, history).wants_another:
+            continue
         _wander(world, person, week - before, dice)
         before = week
         level = person.level + shift(week)
@@ -316,7 +319,9 @@ def as_loaded(history: Sequence[Reading], now: datetime) -> list[Reading]:
 
 
 def visits(part: Part, weeks: int) -> Iterator[int]:
-    yield from range(0, weeks + 1, part.every)
+    """The weeks in which a measure may be asked for: for a start of several visits, also those after the first."""
+    again = range(1, ODD_ONE_OUT) if MEASURES[part.key].start_visits > 1 else ()
+    yield from sorted({*range(0, weeks + 1, part.every), *again})
 
 
 # --- figures
@@ -375,8 +380,10 @@ class Yardsticks:
 
     def say(self, said: Said) -> Iterator[str]:
         """ "mdc" or "rcv", with "+" or "-", for what this sitting is beyond. A rating counts every four weeks."""
-        now = said.assessment.judged
+        now, verdict = said.assessment.judged, said.assessment.verdict
         measure = MEASURES[now.measure]
+        if verdict is not None and verdict.kind is Change.STARTING:
+            return
         if measure.kind is MeasureKind.RATING and (said.week + 1) % RETEST_WEEKS:
             return
         error = error_of_weeks(measure.error) if measure.kind is MeasureKind.RATING else measure.error
@@ -402,7 +409,9 @@ CHANGES: dict[str, tuple[Callable[[int, int], float], int]] = {
 
 def start_weeks(part: Part) -> int:
     """The last week that belongs to the start."""
-    return RETEST_WEEKS - 1 if part.every < RETEST_WEEKS else 0
+    if part.every < RETEST_WEEKS:
+        return RETEST_WEEKS - 1
+    return ODD_ONE_OUT - 1 if MEASURES[part.key].start_visits > 1 else 0
 
 
 def _found(
@@ -416,7 +425,7 @@ def _found(
     of_level = important is not None and important.relative
     size = part.size * (person.level if of_level else 1) * dice.choice((-1, 1))
     start = start_weeks(part)
-    until = 2 * HALF_A_YEAR if kind == "slow" else max(since, start) + RETESTS * RETEST_WEEKS
+    until = 2 * HALF_A_YEAR if kind == "slow" else (since or start) + RETESTS * RETEST_WEEKS
     found, by_mdc, by_rcv = False, False, False
     yardsticks = Yardsticks()
     for said in follow(world, part, dice, until, lambda week: size * shift(week, start), person):

@@ -10,7 +10,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
-from bot.store import deputies, outbox
+from bot.store import caseload, deputies, outbox
 from bot.store.outbox import Outgoing
 from core.dialogue.staff.messages import DeputyAlarm
 from core.dialogue.staff.step import about_flag
@@ -21,6 +21,7 @@ def sweep(conn: Connection, now: datetime) -> int:
     due = [one for one in deputies.waiting(conn) if one.due_at <= now]
     if not due:
         return 0
+    called = {coach: caseload.names(conn, coach) for coach in {one.coach_id for one in due}}
     outbox.put(
         conn,
         [
@@ -28,7 +29,7 @@ def sweep(conn: Connection, now: datetime) -> int:
                 one.chat_id,
                 DeputyAlarm(
                     one.client_id,
-                    one.name,
+                    called[one.coach_id].get(one.client_id, one.name),
                     one.coach_name,
                     int(one.waited.total_seconds() // 60),
                     one.flag.code,

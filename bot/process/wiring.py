@@ -48,6 +48,7 @@ PROBE_WITHIN = 2.0  # seconds until /readyz calls a part not ready
 
 def steps(settings: config.Settings, link: Callable[[str], str], group_link: Callable[[str], str] = str) -> Steps:
     """The decision functions with their look-ups. link, group_link: create the link for an invitation's token."""
+    from bot.exports.one_client import one_client
     from bot.rendering.phrases.labels import labeller
     from bot.rendering.places import country_of, find_zones
     from bot.turns.group_turn import GroupTurn
@@ -57,7 +58,7 @@ def steps(settings: config.Settings, link: Callable[[str], str], group_link: Cal
     return Steps(
         client=step,
         stranger=step_stranger,
-        staff=StaffTurn(look_ups(), link, group_link),
+        staff=StaffTurn(look_ups(), link, group_link, one_client),
         group=GroupTurn(),
         find_zones=find_zones,
         country_of=country_of,

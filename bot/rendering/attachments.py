@@ -18,6 +18,7 @@ from core.dialogue.client import messages as m
 from core.dialogue.client import report_messages as rm
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 
 MakeAttachment = Callable[[Any, Voice], Rendered]
 
@@ -61,6 +62,25 @@ def client_page(said: sm.ClientPage, v: Voice) -> Rendered:
     """One client likewise. The file's name does not say whose it is."""
     caption = v.say("{name} on one page, to read or to print.", name=v.name(said.section.card.name))
     return Rendered(document=(f"client-{said.day}.html", pages.client_page(said, v.reader)), caption=caption)
+
+
+def client_file(said: tm.ClientFile, v: Voice) -> Rendered:
+    """All readings of one client. The file's name does not say whose they are."""
+    name = v.name(said.name)
+    if said.form == "fhir":
+        caption = v.say("The readings of {name} for another system (FHIR R4). The file does not name them.", name=name)
+        return Rendered(document=(f"readings-{said.day}.json", said.content.encode()), caption=caption)
+    caption = v.say("The readings of {name} as a table. Side notes are left out.", name=name)
+    return Rendered(document=(f"readings-{said.day}.csv", said.content.encode()), caption=caption)
+
+
+def client_picture(said: tm.ClientPicture, v: Voice) -> Rendered:
+    """One measure of a client."""
+    return Rendered(
+        photo=charts.draw(said.spec, v.reader),
+        photo_name=charts.file_name(said.spec),
+        caption=v.lines(v.bold(v.name(said.name)), charts.caption(said.spec, v)),
+    )
 
 
 def practice_page(said: sm.PracticePage, v: Voice) -> Rendered:
@@ -118,6 +138,8 @@ ATTACHMENTS: Mapping[type, MakeAttachment] = {
     sm.CaseloadPage: caseload_page,
     sm.ClientPage: client_page,
     sm.PracticePage: practice_page,
+    tm.ClientFile: client_file,
+    tm.ClientPicture: client_picture,
     rm.LastReportPicture: report_picture,
     rm.ReportForCoach: report_for_coach,
     om.ClosingPicture: closing_picture,

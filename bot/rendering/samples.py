@@ -16,9 +16,11 @@ from typing import Any
 from bot.rendering.phrases.programme import KEEP
 from core.care import NumberVisibility, Programme
 from core.client import Caution
+from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
+from core.dialogue.client import start_messages as sm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
 from core.dialogue.client.report import GoalSaid, Report
@@ -57,6 +59,8 @@ LONG_TEXT = "I went up the stairs & down again <slowly>. " * 100
 
 CONTEXTS = (
     "first_reading",
+    "start_again",
+    "start_alone",
     "different_conditions",
     "flat_weight_smaller_waist",
     "small_steps",
@@ -126,7 +130,7 @@ def ordinary() -> Iterator[object]:
 def _arriving() -> Iterator[object]:
     yield Stranger()
     yield from (m.Welcome("Ada", COACH), m.Welcome("", COACH), m.WhatIsKept(COACH), m.ConsentDeclined(COACH))
-    for question in ANSWER:
+    for question in (*ANSWER, "rating"):
         yield m.EnrolQuestion(question, COACH)
         yield m.EnrolUnclear(question)
         yield m.SkipCost(question)
@@ -135,6 +139,9 @@ def _arriving() -> Iterator[object]:
         m.EnrolNoted("birth_year", year=1958),
         m.EnrolNoted("stature", height=Amount(Decimal(165), Unit.CENTIMETRE)),
     )
+    six = Amount(Decimal(6), Unit.POINT)
+    yield from (em.FirstValue("energy", six, Amount(Decimal(2), Unit.POINT)), em.FirstValue("energy", six, None))
+    yield em.AllAnswered()
     yield from (m.EnrolNoted("zone", place="Europe/Lisbon", clock=time(7, 30)), m.AskBirthYear(2012))
     yield from (m.TooYoung(COACH), m.ForAdults(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
@@ -154,6 +161,9 @@ def _check_in() -> Iterator[object]:
                 if x.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
             )
         yield m.Ask(x.key, imperial(x), False, 1)
+        if x.start_visits > 1:
+            yield m.Ask(x.key, x.unit, False, x.protocol.attempts, again=True)
+            yield from (sm.StartTaken(x.key, amount(x, imperial(x)), again) for again in (False, True))
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
         yield m.ReadingKept(x.key, amount(x, imperial(x)), second(x))
@@ -433,9 +443,10 @@ def _of_health() -> Iterator[object]:
     )
     yield m.HealthNoted(stopped=medicines[:1], height=height, year=1956, tables="female", family="white")
     yield m.HealthNoted(mass=Unit.STONE, length=Unit.FOOT, place="Europe/Lisbon")
-    yield m.HealthSaid(1956, "female", height, "", (Caution.FALLS.value, *cautions[2:4]), ("sotalol",))
+    yield m.HealthSaid(1956, "female", height, "", (Caution.FALLS.value, *cautions[2:4]), ("sotalol",), True)
     yield from (m.RestTooHigh("six_minute_walk", ("pulse",)), m.RestTooHigh("six_minute_walk", ("blood_pressure",)))
-    yield from (m.HealthSaid(None, "", None, "white", (), ()), m.AboutMe(), m.AskCautions(), m.MedicineUnknown(COACH))
+    yield from (m.HealthSaid(None, "", None, "white", (), (), asked) for asked in (True, False))
+    yield from (m.AboutMe(), m.AskCautions(), m.MedicineUnknown(COACH))
     yield from (m.AskMedicine(()), m.AskMedicine(medicines[:2]), m.HealthNoted(removed=("stature",)))
     yield from (m.HealthAsBefore(), m.HealthUndone(), m.HealthNotNoted())
     for over in (False, True):

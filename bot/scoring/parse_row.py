@@ -45,7 +45,7 @@ _FACTS = {  # word in the column -> note, and its wording beside a count or a ti
 }
 _COUNTED = (Unit.REPETITION, Unit.SECOND)
 _NAMES = {plain(name): key for key, names in ENGLISH.names.items() for name in names}
-NOBODY = Profile()
+NOBODY = Profile(cautions_known=True)  # a sheet says what there is: an empty cell means none
 
 
 @dataclass(slots=True, eq=False)

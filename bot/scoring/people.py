@@ -64,6 +64,7 @@ def profile(sex: str, birth_date: str, height: str, background: str, cautions: s
     """The profile in one row; a cell that is not understood counts as empty, and is reported to `say`."""
     year, day = _birth(birth_date, say)
     return Profile(
+        cautions_known=True,
         sex=_sex(sex, say),
         birth_year=year,
         birth_date=day,

@@ -15,7 +15,7 @@ from decimal import Decimal
 
 from bot.scoring.cells import TakenValue, taken
 from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
-from bot.scoring.verdicts import FIRST, Judged, Verdicts, afresh, too_soon, within_spread
+from bot.scoring.verdicts import FIRST, STARTED, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
 from core.judging.assess import (
     RATING_WINDOW,
@@ -27,8 +27,9 @@ from core.judging.assess import (
     rating_blocks,
     sure_among,
 )
-from core.judging.change import EARLY_BY, level_of, variance
+from core.judging.change import EARLY_BY, level_of, start_variance, variance
 from core.judging.course import NEWEST, ChangePoint, Point
+from core.judging.start import WITHIN, together, visits_of
 from core.measures.home_bp_series import (
     GAP,
     MOST_DAYS,
@@ -52,10 +53,15 @@ _INSTANT = timedelta(microseconds=1)
 class Chain:
     """The baseline and the last two official readings: `core.judging.assess.official`, one reading at a time.
 
-    text: the cell of the baseline's value. too_soon: the cells of a reading that came too soon.
+    text: the cell of the baseline's value. too_soon: the cells of a reading that came too soon. start: points of its
+    visits. ends: until when a start of several visits may get one more, if the measure has one. visits: of such a
+    start; `level` is what they are together, and `own` its variance if the error is absolute.
     """
 
-    __slots__ = ("baseline", "last", "measure", "older", "points", "shortest", "start", "text", "too_soon")
+    __slots__ = (
+        "baseline", "ends", "last", "level", "measure", "older", "own", "points", "shortest", "start", "text",
+        "too_soon", "visits",
+    )  # fmt: skip
 
     def __init__(self, measure: Measure, retest: timedelta) -> None:
         self.measure = measure
@@ -65,7 +71,11 @@ class Chain:
         self.older: TakenValue | None = None
         self.text = ""
         self.too_soon: Judgement = NOTHING
-        self.start: Point | None = None
+        self.start: tuple[Point, ...] = ()
+        self.ends: datetime | None = None
+        self.visits: tuple[Reading, ...] = ()
+        self.level: TakenValue | None = None
+        self.own: Decimal | None = None
         self.points: deque[Point] = deque(maxlen=NEWEST)  # of the newest official readings after the start
 
     def before(self, at: datetime) -> Sides:
@@ -82,22 +92,52 @@ class Chain:
             self.baseline = self.last = self.older = now
             self.text = value_cell(now.value, None, self.measure.unit)
             self.too_soon = too_soon(now.value, self.measure.unit)
-            self.start = self._point(now)
+            found = self._point(now)
+            self.start = () if found is None else (found,)
+            if self.measure.start_visits > 1:
+                self.ends, self.visits = now.taken_at + WITHIN, (now.reading(),)
+        elif self.ends is not None and now.taken_at < self.ends:
+            self._visit(now)
         elif now.taken_at - self.last.taken_at >= self.shortest:
             self.older, self.last = self.last, now
             if (found := self._point(now)) is not None:
                 self.points.append(found)
 
+    def _visit(self, now: TakenValue) -> None:
+        """Add a reading of the first weeks to the start, if it is a further visit."""
+        visits = visits_of(self.measure, (*self.visits, reading := now.reading()))
+        if visits[-1] is not reading:
+            return
+        self.visits = visits
+        whole = together(self.measure, visits)
+        error = self.measure.error
+        self.level = taken(self.measure, whole)
+        self.own = start_variance(error, visits, whole.value) if error is not None and error.sem is not None else None
+        self.text = value_cell(whole.value, None, self.measure.unit)
+        self.too_soon = too_soon(whole.value, self.measure.unit)
+        if (found := self._point(now)) is not None:
+            self.start = (*self.start, found)
+
+    def starting(self, now: TakenValue) -> Judgement:
+        """The cells of a reading of the first weeks: a further visit of the start, or too soon."""
+        earlier = [v for v in self.visits if v.taken_at < now.taken_at]
+        visits = visits_of(self.measure, (*earlier, reading := now.reading()))
+        if visits[-1] is reading:
+            return STARTED
+        if len(earlier) == len(self.visits):
+            return self.too_soon
+        return too_soon(together(self.measure, earlier).value, self.measure.unit)
+
     def course(self, now: TakenValue) -> ChangePoint | None:
         """A sure change in the official readings and `now`, which is one of them but not added yet."""
         error, last = self.measure.error, self.last
-        if self.start is None or last is None or error is None or now.taken_at - last.taken_at < self.shortest:
+        if not self.start or last is None or error is None or now.taken_at - last.taken_at < self.shortest:
             return None
         found = self._point(now)
         if found is None:
             return None
         earlier = [p for p in self.points if p.at < found.at][1 - NEWEST :]
-        return sure_among((self.start, *earlier, found), error)
+        return sure_among((*self.start, *earlier, found), error, len(self.start))
 
     def _point(self, reading: TakenValue) -> Point | None:
         error, baseline = self.measure.error, self.baseline
@@ -128,9 +168,12 @@ class Track:
         baseline, previous = chain.before(now.taken_at)
         if baseline is None:
             return FIRST
+        if chain.ends is not None and now.taken_at < chain.ends:
+            return None, chain.starting(now)
         if now.taken_at - (previous or baseline).taken_at < chain.shortest:
             return None, chain.too_soon
-        cells = verdicts.within(self.measure, baseline, chain.text, now)
+        baseline = chain.level or baseline
+        cells = verdicts.within(self.measure, baseline, chain.text, now, chain.own, len(chain.visits))
         if cells is not None:
             return None, cells
         return self._afresh(baseline, previous, now)
@@ -160,7 +203,8 @@ class Track:
         self, baseline: TakenValue, previous: TakenValue | None, now: TakenValue, error: MeasurementError | None = None
     ) -> Judged:
         earlier = None if previous is None else previous.reading()
-        return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error)
+        visits = self.chain.visits
+        return afresh(self.measure, baseline.reading(), earlier, now.reading(), self.retest, error, visits)
 
     def add(self, now: TakenValue, run: int = 1) -> None:
         """Add a reading, no earlier than any before it. run: result of `equal_in_a_row`."""

@@ -6,7 +6,7 @@ both. Readings beyond error, or under other conditions than the baseline, go to 
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Sequence
 from datetime import timedelta
 from decimal import Decimal
 from functools import lru_cache
@@ -15,7 +15,18 @@ from math import isqrt
 from bot.scoring.bounded import REMEMBERED, cache
 from bot.scoring.cells import TakenValue
 from bot.scoring.output import Judgement, figure, judgement, places
-from core.judging.change import NO_BASELINE, Change, Verdict, judge, level_of, mdc95, mdc95_squared, reaches, variance
+from core.judging.change import (
+    NO_BASELINE,
+    STARTING,
+    Change,
+    Verdict,
+    judge,
+    level_of,
+    mdc95,
+    mdc95_squared,
+    reaches,
+    variance,
+)
 from core.measures.measure import Measure, MeasurementError
 from core.quantity import Unit
 from core.reading import SAME, Reading
@@ -23,6 +34,7 @@ from core.reading import SAME, Reading
 Judged = tuple[Verdict | None, Judgement]  # the verdict only if beyond error: no other raises a flag
 
 FIRST: Judged = (None, judgement(NO_BASELINE, Unit.KILOGRAM))  # it contains nothing with a unit
+STARTED = judgement(STARTING, Unit.KILOGRAM)
 _WITHIN = Change.WITHIN_ERROR.replace("_", " ")
 _LIMITS = 50  # each with its own table; the combinations of conditions are few
 _YES_OR_NO = {None: "", True: "yes", False: "no"}
@@ -65,21 +77,35 @@ class Verdicts:
             found = cache(self._numbers, key, self._given)
         return found
 
-    def within(self, measure: Measure, baseline: TakenValue, text: str, now: TakenValue) -> Judgement | None:
+    def within(
+        self,
+        measure: Measure,
+        baseline: TakenValue,
+        text: str,
+        now: TakenValue,
+        own: Decimal | None = None,
+        visits: int = 1,
+    ) -> Judgement | None:
         """The cells of a reading within the measure's own error; None if it is beyond, or if more than the values
         decides.
 
-        text: the cell of the baseline's value.
+        text: the cell of the baseline's value. own: its variance, if it is a start of several visits and that depends
+        on no level.
         """
         before, after, error = baseline.meaning, now.meaning, measure.error
         if error is None or before.conditions is not SAME or after.conditions is not SAME:
             return None
+        if error.sem is None and visits > 1:
+            return None
         if error.sem is None:
             return within_spread(measure, baseline.value, text, now.value, _spread(error, baseline, now))
-        key = (measure.key, before.attempts, before.window, after.attempts, after.window)
+        key = (measure.key, own, before.attempts, before.window, after.attempts, after.window)
         limit = self._limits.get(key)
         if limit is None:
-            limit = cache(self._limits, key, Limit(_spread(error, baseline, now)), _LIMITS)
+            spread = _spread(error, baseline, now)
+            if own is not None:
+                spread = own + variance(error, now.value, after.attempts, after.window)
+            limit = cache(self._limits, key, Limit(spread), _LIMITS)
         difference = now.value - baseline.value
         try:
             cells = limit.cells[difference]
@@ -142,8 +168,9 @@ def afresh(
     now: Reading,
     retest: timedelta,
     error: MeasurementError | None = None,
+    visits: Sequence[Reading] = (),
 ) -> Judged:
-    verdict = judge(measure, baseline, previous, now, retest=retest, error=error)
+    verdict = judge(measure, baseline, previous, now, retest=retest, error=error, visits=visits)
     beyond = verdict is not None and verdict.beyond_error
     return verdict if beyond else None, judgement(verdict, measure.unit)
 

@@ -6,8 +6,10 @@ once the client has moved to another coach, left the caseload or been erased.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from typing import Any
 
 from sqlalchemy import Connection, Select, and_, bindparam, exists, or_, select
 from sqlalchemy.sql.elements import ColumnElement
@@ -79,25 +81,41 @@ def client(conn: Connection, coach_id: int, client_id: int) -> Client | None:
     return None if r is None else clients.client_of(r)
 
 
-_NAMES = select(table.c.id, table.c.name, table.c.birth_year).where(*_mine(), table.c.status != Status.LEFT.value)
+_ALARMED = exists().where(
+    flags.c.client_id == table.c.id, flags.c.severity == Severity.URGENT.value, flags.c.cleared_at.is_(None)
+)
+_NAMES = (
+    select(table.c.id, table.c.name, table.c.called, table.c.birth_year)
+    .where(*_mine(), or_(table.c.status != Status.LEFT.value, _ALARMED))
+    .order_by(table.c.id)
+)
 
 
 def names(conn: Connection, coach_id: int) -> dict[int, str]:
-    """What a coach's clients are called, by number: two of one name are told apart."""
-    return distinct_names(_called(conn, coach_id))
+    """What a coach's clients are called, by number: as the coach chose, else as they call themselves; two of one name
+    are told apart. Those whose care has ended count while something urgent of theirs is open."""
+    return distinct_names(_called(conn.execute(_NAMES, {"coach": coach_id})))
 
 
 def mentioned(conn: Connection, coach_id: int, text: str, language: str) -> tuple[tuple[int, str], ...]:
-    """Those of a coach's clients whom a text names, as (number, what they are called)."""
-    called = _called(conn, coach_id)
-    found = names_in(tuple((number, name) for number, name, _ in called), text, language)
+    """Those of a coach's clients whom a text names, by either name, as (number, what they are called)."""
+    rows = conn.execute(_NAMES, {"coach": coach_id}).all()
+    called = _called(rows)
+    own = [(r.id, r.name) for r in rows if is_whole(r.called, r.name) and r.called]
+    found = names_in((*((number, name) for number, name, _ in called), *own), text, language)
     told_apart = distinct_names(called) if found else {}
-    return tuple((number, told_apart[number]) for number in found)
+    return tuple((number, told_apart[number]) for number in dict.fromkeys(found))
 
 
-def _called(conn: Connection, coach_id: int) -> list[tuple[int, str, int | None]]:
-    rows = conn.execute(_NAMES.order_by(table.c.id), {"coach": coach_id})
-    return [(r.id, r.name if is_whole(r.name) else "", r.birth_year if is_whole(r.birth_year) else None) for r in rows]
+def _called(rows: Iterable[Any]) -> list[tuple[int, str, int | None]]:
+    return [
+        (
+            r.id,
+            (is_whole(r.called) and r.called) or (r.name if is_whole(r.name) else ""),
+            r.birth_year if is_whole(r.birth_year) else None,
+        )
+        for r in rows
+    ]
 
 
 def everybody(conn: Connection, coach_id: int) -> tuple[Client, ...]:

@@ -65,6 +65,7 @@ class Client:
     missed: int
     created_at: datetime
     left_at: datetime | None
+    called: str = ""  # by the coach, if not by their name
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -119,6 +120,7 @@ def client_of(r: Any) -> Client:
             Background(r.background) if r.background else None,
             frozenset(map(Caution, r.cautions.split(","))) if r.cautions else frozenset(),
             frozenset(r.medicines.split(",")) if r.medicines else frozenset(),
+            r.cautions_known,
         ),
         Units(Unit(r.mass_unit), Unit(r.length_unit)),
         slot,
@@ -132,6 +134,7 @@ def client_of(r: Any) -> Client:
         r.missed,
         r.created_at,
         r.left_at,
+        r.called if is_whole(r.called) else "",
     )
 
 
@@ -168,6 +171,7 @@ def add(
         "key_id": key,
         "status": Status.ENROLLING.value,
         "name": secret(key, name),
+        "cautions_known": False,
         "plan": None if plan is None else secret(key, codec.dumps(plan)),
         "baseline_since": None if plan is None else plan.baseline_since,
         "created_at": now,
@@ -198,6 +202,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"consented_at": now if value else None}
         case "cautions", frozenset():
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
+        case "cautions_known", bool():
+            return {"cautions_known": value}
         case "medicines", frozenset():
             return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:
@@ -210,8 +216,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"birth_year": value}
         case (("birth_date" | "paused_until"), date() | None):
             return {field: value}
-        case "name", str():
-            return {"name": value}
+        case (("name" | "called"), str()):
+            return {field: value}
     raise ValueError(f"a client has no {field} of type {type(value).__name__}")
 
 

@@ -49,6 +49,8 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "reading": ("core.reading",),
     "reliability": ("core.reliability",),
     "schedule": ("core.schedule",),
+    "enrolment": ("core.dialogue.client.enrolment_messages",),
+    "start_messages": ("core.dialogue.client.start_messages",),
     "report_messages": ("core.dialogue.client.report_messages",),
     "results": ("core.dialogue.client.results", "core.dialogue.client.report"),
     "series": ("core.measures.home_bp_series",),
@@ -70,7 +72,11 @@ STORED_UNDER: Mapping[str, tuple[str, ...]] = {
     "organiser_states": ("core.dialogue.staff.cohort_states",),
     "staff_effects": ("core.dialogue.staff.effects",),
     "staff_facts": ("core.dialogue.staff.facts",),
-    "staff_messages": ("core.dialogue.staff.messages", "core.dialogue.staff.talk_messages"),
+    "staff_messages": (
+        "core.dialogue.staff.messages",
+        "core.dialogue.staff.talk_messages",
+        "core.dialogue.staff.name_messages",
+    ),
     "staff_states": ("core.dialogue.staff.states",),
 }
 STORED_AS: Mapping[str, str] = {  # classes that were renamed since something was first stored under their name
@@ -144,19 +150,33 @@ def _field_names(kind: type) -> tuple[str, ...] | None:
     return tuple(field.name for field in dataclasses.fields(kind)) if dataclasses.is_dataclass(kind) else None
 
 
+_NOTHING_USUAL: Mapping[str, object] = {}
+
+
+@cache
+def _usual(kind: type) -> Mapping[str, object]:
+    """The fields that have a plain default, and that."""
+    found = {field.name: field.default for field in dataclasses.fields(typing.cast(Any, kind))}
+    return {name: default for name, default in found.items() if type(default) in _THEMSELVES or default == ()}
+
+
 _THEMSELVES = frozenset({str, int, bool, type(None)})
 
 
-def _plain(value: object) -> Any:
+def _plain(value: object, brief: bool = False) -> Any:
     kind = type(value)
     if kind in _THEMSELVES:
         return value
     if kind is tuple:
-        return [_plain(item) for item in value]  # type: ignore[attr-defined]
+        return [_plain(item, brief) for item in value]  # type: ignore[attr-defined]
     if (names := _field_names(typing.cast(Any, kind))) is not None:
         plain: dict[str, Any] = {"$": _stored_as(typing.cast(Any, kind))}
+        usual = _usual(typing.cast(Any, kind)) if brief else _NOTHING_USUAL
         for name in names:
-            plain[name] = _plain(getattr(value, name))
+            field = getattr(value, name)
+            if name in usual and type(field) is type(usual[name]) and field == usual[name]:
+                continue
+            plain[name] = _plain(field, brief)
         return plain
     if isinstance(value, Enum):
         return {"$": _stored_as(typing.cast(Any, kind)), "is": _plain(value.value)}
@@ -406,8 +426,8 @@ _written: dict[str, object] = {}  # by their text
 
 def dump_for_soon(value: object) -> str:
     """`dumps` for a value that will soon be loaded again here: the state of a current conversation, a message to
-    send."""
-    text = dumps(value)
+    send. It leaves out what has its default; in what is kept for good, a default that changes must change nothing."""
+    text = _ENCODER.encode(_plain(value, True))
     if len(_written) >= 4096:
         _written.clear()
     _written[text] = value

@@ -73,6 +73,7 @@ class Waiting:
     flag: FlagFact
     client_id: int
     name: str
+    coach_id: int
     coach_name: str
     waited: timedelta
     due_at: datetime
@@ -86,6 +87,7 @@ _WAITING = (
     select(
         flags,
         clients.c.name.label("client_name"),
+        clients.c.coach_id,
         _coach.c.name.label("coach_name"),
         _coach.c.zone_name.label("coach_zone"),
         _coach.c.quiet_nights,
@@ -136,7 +138,17 @@ def waiting(conn: Connection) -> list[Waiting]:
         if r.begins is not None and not r.begins <= day <= r.ends:
             continue
         found.append(
-            Waiting(fact, r.client_id, r.client_name, r.coach_name or "", wait, due, r.deputy_chat, r.deputy_person)
+            Waiting(
+                fact,
+                r.client_id,
+                r.client_name,
+                r.coach_id,
+                r.coach_name or "",
+                wait,
+                due,
+                r.deputy_chat,
+                r.deputy_person,
+            )
         )
     return found
 

@@ -27,7 +27,8 @@ class NewEvent:
     """An event from a transport, a sweep or a coach's turn.
 
     key: permanently unique: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
-    language, name: hints about the person from the messenger, stored until the row is handled.
+    language, name: hints about the person from the messenger, stored until the row is handled; the name only of a
+    stranger, who may be about to join.
     """
 
     key: str
@@ -65,7 +66,7 @@ def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
             "received_at": now,
             "event": secret(keys.get(one.chat_id, nobodys), codec.dumps(one.event)),
             "language": one.language,
-            "name": secret(keys.get(one.chat_id, nobodys), one.name),
+            "name": None if one.chat_id in keys else secret(nobodys, one.name),
             "is_group": one.is_group,
         }
         for one in incoming

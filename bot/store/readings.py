@@ -40,8 +40,8 @@ from core.quantity import Unit
 from core.reading import SAME, Conditions, How, Reading
 
 HISTORY = timedelta(weeks=12)
-START = timedelta(days=25)  # in which a start of several readings is taken: the first series, the first four weeks
-SEVERAL = tuple(key for key, m in MEASURES.items() if m.series or m.kind is MeasureKind.RATING)
+START = timedelta(days=25)  # in which a start of several readings is taken: a series, four weeks, two or three visits
+SEVERAL = tuple(key for key, m in MEASURES.items() if m.series or m.kind is MeasureKind.RATING or m.start_visits > 1)
 
 _log = log.get("store")
 

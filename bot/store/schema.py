@@ -133,6 +133,7 @@ clients = Table(
     code("key_id"),  # the same as the person's, once there is one
     Column("status", Text, nullable=False),
     sealed_words("clients", "name"),
+    sealed_words("clients", "called"),  # by their coach, if not by that name
     Column("consented_at", Instant),
     sealed("clients", "birth_year", "int"),
     sealed("clients", "birth_date", "date"),
@@ -141,6 +142,7 @@ clients = Table(
     sealed("clients", "background"),
     sealed_words("clients", "cautions"),  # sorted, comma between
     sealed_words("clients", "medicines"),  # that slow the pulse, likewise
+    Column("cautions_known", Boolean, nullable=False, server_default=true()),  # FALSE: not asked for, or left open
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),

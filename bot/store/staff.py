@@ -48,7 +48,7 @@ from core.dialogue.staff.facts import (
     WordFact,
     WrittenTo,
 )
-from core.dialogue.staff.names import addressed, meant
+from core.dialogue.staff.names import addressed, meant, mentioned
 from core.watching.digest import EMERGENCY_WAITS, IN_CARE, CaseRow, Digest, FlagFact, OpenInvitation, Size
 from core.watching.flags import Code, Done, Ended, Severity
 from core.watching.practice import PersonFact
@@ -181,7 +181,7 @@ def _needed(
                     rows = _rows(conn, everybody, names, now)
                     waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
-                    cards |= _named(everybody, need)
+                    cards |= _named(everybody, names, need, found.language)
                 elif isinstance(need, CardsOfAll):
                     paged = True
                     cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
@@ -240,9 +240,13 @@ def _quarter(conn: Connection, coach_id: int, words: str, now: datetime, zone: t
     return QuarterFact(quarter, tuple(map(person, people)))
 
 
-def _named(everybody: Sequence[Client], need: CardsNamed) -> dict[int, Client]:
-    names = tuple((c.id, c.name) for c in everybody)
+def _named(
+    everybody: Sequence[Client], called: Mapping[int, str], need: CardsNamed, language: str
+) -> dict[int, Client]:
+    names = tuple((c.id, name) for c in everybody for name in dict.fromkeys((called.get(c.id, c.name), c.name)))
     ids = meant(names, need.words) if need.whole else addressed(names, need.words)[0]
+    if need.anywhere and not ids:
+        ids = mentioned(names, need.words, language)
     found = {c.id: c for c in everybody if c.id in ids[:MOST_CARDS]}
     if not all(c.whole for c in found.values()):
         raise codec.CodecError("the row of a client cannot be loaded")
@@ -440,6 +444,7 @@ def _cards(
             reachable=c.reachable,
             past=past_flags(conn, c.id, now) if len(several) == 1 else (),
             for_coach=standing_in.get(c.id, ""),
+            own_name=c.name if c.called else "",
         )
         for c in several
     )
@@ -593,8 +598,8 @@ def clear(
 
 
 def hand_over(conn: Connection, client: Client, coach_id: int, to_coach: int) -> None:
-    """Hand a client, with the note on their card, over to another coach. Pending messages about them to the former
-    coach are dropped. Authorised by the caller through `caseload`."""
+    """Hand a client, with the note on their card and the name it stands under, over to another coach. Pending messages
+    about them to the former coach are dropped. Authorised by the caller through `caseload`."""
     conn.execute(update(clients_table).where(clients_table.c.id == client.id).values(coach_id=to_coach))
     conn.execute(
         update(notes).where(notes.c.client_id == client.id, notes.c.coach_id == coach_id).values(coach_id=to_coach)

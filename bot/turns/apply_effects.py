@@ -7,7 +7,7 @@ cancelled, a reading stored and withdrawn). They are written with one statement 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from typing import Any
 
@@ -42,9 +42,11 @@ from core.care import Plan, Slot, Status
 from core.dialogue.client import effects as e
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.messages_to_coach import (
+    ClientEnrolled,
     ClientInCohort,
     ClientWord,
     HealthChanged,
+    News,
     RepeatTaken,
     SignAnswered,
     UrgentFlag,
@@ -144,6 +146,7 @@ class TurnEffects:
     writes: WriteBatch = field(default_factory=WriteBatch)
     erased: bool = False
     _reschedule: bool = False
+    _names: dict[int, str] | None = None  # what the coach's clients are called, once it was asked for
 
     # --- saying -------------------------------------------------------------------------------------------
 
@@ -182,6 +185,7 @@ class TurnEffects:
         coach = self.coach
         if coach is None or coach.chat_id is None:
             return
+        message = self._as_called(message)
         due = at or self.now
         if at is None and not urgent and coach.quiet_nights:
             due = schedule.daytime(due, zone_of(coach.zone_name))
@@ -199,6 +203,16 @@ class TurnEffects:
                 lasting=True,
             )
         )
+
+    def _as_called(self, message: object) -> object:
+        """News of the client, under the name by which the coach knows them."""
+        client = self.client
+        if client is None or not isinstance(message, News) or message.name != client.name:
+            return message
+        called = self._called(client)
+        if isinstance(message, ClientEnrolled) and called != client.name and not client.called:
+            return replace(message, name=called, alike=client.name)
+        return replace(message, name=called)
 
     def _queue(self, out: Outgoing) -> None:
         self.writes.outbox.append(outbox.row(out, self.now))
@@ -372,7 +386,9 @@ class TurnEffects:
         """What the coach knows this client as: two of one name are told apart."""
         if self.coach is None:
             return client.name
-        return caseload.names(self.conn, self.coach.id).get(client.id, client.name)
+        if self._names is None:
+            self._names = caseload.names(self.conn, self.coach.id)
+        return self._names.get(client.id, client.name)
 
     def clear_flags(self, client: Client, ends: Clears) -> None:
         """Clear the open flags with this clearing rule."""

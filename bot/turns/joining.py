@@ -91,7 +91,7 @@ def _other_coach(turn: TurnEffects, invitation: Invitation, client: Client) -> N
     """Move a client with their consent, or let them come back. Their new coach is notified."""
     if invitation.coach_id is None:
         return
-    clients.change(turn.conn, {client.id: {"coach_id": invitation.coach_id}})
+    clients.change(turn.conn, {client.id: {"coach_id": invitation.coach_id, "called": ""}})
     audit.note(turn.conn, turn.now, f"client/{client.id}", "changed_coach", client.id)
     turn.client = replace(client, coach_id=invitation.coach_id)
     turn.coach = _coach(turn.conn, invitation.coach_id)

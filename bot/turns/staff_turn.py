@@ -25,6 +25,7 @@ from bot.store import (
     invitations,
     outbox,
     people,
+    readings,
     timers,
 )
 from bot.store import cohorts as cohort_store
@@ -46,11 +47,13 @@ from core.dialogue.kit.effects import Say
 from core.dialogue.kit.events import Command, Event, FromCoach, PlanChanged
 from core.dialogue.staff import effects as fx
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.cohort_effects import CohortEffect
 from core.dialogue.staff.facts import DeputyFact
 from core.dialogue.staff.settings import invitation_rows
 from core.dialogue.staff.states import FRESH_STAFF, StaffState
 from core.dialogue.staff.step import StaffOutcome, about
+from core.reading import Reading
 from core.watching.digest import Digest, Size
 
 
@@ -68,14 +71,22 @@ def look_ups() -> LookUps:
     return LookUps(find_zones, lambda language, key, argument: labeller(language)(key, argument), digest_size)
 
 
+Exporter = Callable[[str, Client, Sequence[Reading], datetime], str]  # form, whose, readings, now
+
+
+def nothing_to_export(form: str, client: Client, readings: Sequence[Reading], now: datetime) -> str:
+    return ""
+
+
 @dataclass(frozen=True)
 class StaffTurn:
     """link, group_link: of an invitation's token, for a person and for a group chat.  look: pure look-ups provided to
-    the core."""
+    the core.  export: makes a file of readings."""
 
     look: LookUps
     link: Callable[[str], str]
     group_link: Callable[[str], str] = str
+    export: Exporter = nothing_to_export
 
     def step(self, conn: Connection, who: Staff, state: object | None, event: Event, now: datetime) -> StaffOutcome:
         """Decide one event. state: None at first, when the event is the invitation."""
@@ -84,7 +95,7 @@ class StaffTurn:
         if state is None and opened:
             return staff.joined(store.facts(conn, who, (), now, self.look), now)
         invitation = _opened(conn, event.argument, now) if isinstance(event, Command) and opened else None
-        facts = store.facts(conn, who, staff.needs(kept, event), now, self.look, invitation)
+        facts = store.facts(conn, who, staff.needs(kept, event, who.language), now, self.look, invitation)
         return staff.step(kept, event, facts, now)
 
     def apply(self, conn: Connection, who: Staff, effect: object, turn: TurnEffects) -> None:
@@ -137,12 +148,28 @@ class StaffTurn:
                 if reached is not None:
                     deputies.acknowledge(conn, reached.client.id, now)
                     _of_client(conn, who, coach_id, reached.client, effect, turn)
-            case fx.ChangePlan() | fx.SaveNote() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
+            case fx.Export(client_id, form):
+                client = caseload.client(conn, coach_id, client_id)
+                if client is not None:
+                    self._export(conn, who, coach_id, client, form, now)
+            case fx.ChangePlan() | fx.SaveNote() | fx.CallClient() | fx.HandOver() | fx.EndCare() | fx.AnswerCohort():
                 client = caseload.client(conn, coach_id, effect.client_id)
                 if client is not None:
                     _of_client(conn, who, coach_id, client, effect, turn)
             case _:
                 raise ValueError(f"{type(effect).__name__} is not an effect of a coach's conversation")
+
+    def _export(self, conn: Connection, who: Staff, coach_id: int, client: Client, form: str, now: datetime) -> None:
+        """Send a coach all readings of a client of theirs, side notes left out."""
+        series = readings.everything(conn, [client.id]).get(client.id, ())
+        called = caseload.names(conn, coach_id).get(client.id, client.name)
+        said: object = tm.NothingToExport(called)
+        if any(reading.counts for reading in series):
+            day = now.astimezone(zone_of(who.zone_name)).date()
+            said = tm.ClientFile(called, form, day, self.export(form, client, series, now))
+        out = Outgoing(who.chat_id, said, now, about(client.id), who.person_id, about=client.id)
+        outbox.put(conn, [out], now)
+        audit.note(conn, now, f"coach/{coach_id}", f"exported_{form}", client.id)
 
     def _invite(self, conn: Connection, who: Staff, coach_id: int, effect: fx.Invite, turn: TurnEffects) -> None:
         """Create and send the link: the text first, so that it can be forwarded, then the picture."""
@@ -200,6 +227,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):
             store.save_note(conn, client, coach_id, text, now)
+        case fx.CallClient(_, name):
+            clients.change(conn, {client.id: clients.columns("called", name, now)})
         case fx.ClearFlags(_, flag_ids, done, words):
             store.clear(conn, client, coach_id, flag_ids, done, words, now)
         case fx.HandOver(_, to_coach):
@@ -215,6 +244,7 @@ CODES: dict[type, str] = {
     fx.WriteTo: "wrote",
     fx.ChangePlan: "changed_plan",
     fx.SaveNote: "noted",
+    fx.CallClient: "named",
     fx.ClearFlags: "cleared_flags",
     fx.HandOver: "handed_over",
     fx.EndCare: "ended_care",
@@ -243,6 +273,7 @@ def _change(conn: Connection, client: Client, effect: fx.ChangePlan, now: dateti
         values |= clients.next_due(client.status, effect.slot, client.paused_until, zone, now)
     if effect.cautions is not None:
         values |= clients.columns("cautions", frozenset(Caution(c) for c in effect.cautions), now)
+        values |= clients.columns("cautions_known", True, now)
         if Caution.RATE_LIMITING_MEDICINE not in effect.cautions:
             values |= clients.columns("medicines", frozenset(), now)
     clients.change(conn, {client.id: values})
@@ -264,7 +295,7 @@ def _hand_over(conn: Connection, who: Staff, coach_id: int, client: Client, to_c
     store.hand_over(conn, client, coach_id, to_coach)
     told = Outgoing(
         to.chat_id,
-        sm.TakenOver(client.id, client.name, who.name),
+        sm.TakenOver(client.id, caseload.names(conn, to_coach).get(client.id, client.name), who.name),
         now,
         about(client.id),
         to.person_id,

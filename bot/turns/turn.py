@@ -280,7 +280,8 @@ def _turn_effects(
     client = None if known is None else known.client
     staff = None if known is None else known.staff
     at = batch.now if known is None or known.state_at is None else max(batch.now, known.state_at)
-    turn = TurnEffects(batch.conn, batch.now, at, row.chat_id, joiner(invitation, row.name))
+    name = row.name if staff is None else staff.name
+    turn = TurnEffects(batch.conn, batch.now, at, row.chat_id, joiner(invitation, name))
     turn.is_group = row.is_group
     turn.priority = BULK if isinstance(event, Due) else ANSWER
     turn.language = language_from_tag(row.language, batch.steps.languages)

@@ -20,4 +20,5 @@ GROUP: Table[GroupCommand] = Table(Chat.GROUP, organiser.GROUP_COMMANDS)
 TABLES: Mapping[Chat, Table[Any]] = {table.chat: table for table in (CLIENT, STAFF, GROUP)}
 
 CLIENT_BUTTONS: Mapping[str, ClientButton] = client_buttons.BUTTONS
+REQUESTED = staff.REQUESTED
 STAFF_BUTTONS: Mapping[str, StaffButton] = by_verb((*staff.BUTTONS, *organiser.BUTTONS))

@@ -26,6 +26,7 @@ from core.judging.change import (
     EARLY_BY,
     INCOMPARABLE,
     ROOTS,
+    STARTING,
     Change,
     Strength,
     Verdict,
@@ -34,6 +35,7 @@ from core.judging.change import (
     variance,
 )
 from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
+from core.judging.start import together, visits_of
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
 from core.quantity import Better, Unit
@@ -116,21 +118,34 @@ def assess(
         and (baseline_since is None or r.taken_at >= baseline_since)
     ]
     interval = retest or measure.retest
+    visits: tuple[Reading, ...] = ()
+    points: list[Point] = []
+    chain: Sequence[Reading] = ()
+    starting = steps = False
     if measure.series and SERIES_MEAN not in reading.conditions.notes:
         return _assess_series(measure, reading, before, profile, interval, zone)
     if measure.kind is MeasureKind.RATING:
         baseline, previous, judged = _four_week_means(before, reading)
         interval, error = RATING_WINDOW, error or error_of_weeks(measure.error)
-        steps = False  # means that overlap in their weeks always look like steps
         points = rating_points(measure, before, reading)
     else:
         chain, judged = officials(before, interval), reading
         baseline, previous = ends_of(chain)
-        points = points_of(measure, chain, reading)
-        steps = small_steps(measure, chain, reading)
-    verdict = judge(measure, baseline, previous, judged, retest=interval, error=error)
-    course = sure_change(measure, verdict, points)
+        if measure.start_visits > 1:
+            visits = visits_of(measure, (*before, reading))
+            starting = len(visits) > 1 and visits[-1] is reading
+            baseline = together(measure, visits) if before else None
+        if not starting:
+            points = points_of(measure, chain, reading, visits)
+            steps = small_steps(measure, chain, reading)  # not of means, whose weeks overlap: they always look like it
+    if starting:
+        verdict: Verdict | None = STARTING
+    else:
+        verdict = judge(measure, baseline, previous, judged, retest=interval, error=error, visits=visits)
+    course = sure_change(measure, verdict, points, max(len(visits), 1))
     verdict = in_the_light_of(verdict, course)
+    if verdict is not None and verdict.beyond_error and measure.kind in ONE_SITTING and len(visits) < 2:
+        verdict = replace(verdict, start_alone=_start_alone(chain, verdict))
     return Assessment(
         reading=reading,
         judged=judged,
@@ -181,8 +196,11 @@ def small_steps(measure: Measure, chain: Sequence[Reading], now: Reading) -> boo
 # --- the course -------------------------------------------------------------------------------------------------
 
 
-def points_of(measure: Measure, chain: Sequence[Reading], now: Reading) -> list[Point]:
-    """The start, the newest official readings and `now`, as far as they can be compared with the start."""
+def points_of(measure: Measure, chain: Sequence[Reading], now: Reading, visits: Sequence[Reading] = ()) -> list[Point]:
+    """The start, the newest official readings and `now`, as far as they can be compared with the start.
+
+    visits: of the start, if it has several: each is a point.
+    """
     if measure.error is None or measure.kind is MeasureKind.DERIVED or not chain:
         return []
     newest: list[Point] = []
@@ -194,8 +212,8 @@ def points_of(measure: Measure, chain: Sequence[Reading], now: Reading) -> list[
             return []
         if len(newest) == NEWEST:
             break
-    start = point(measure, measure.error, chain[0], chain[0])
-    return [*([] if start is None else [start]), *reversed(newest)]
+    start = (point(measure, measure.error, visit, chain[0]) for visit in visits or chain[:1])
+    return [*(p for p in start if p is not None), *reversed(newest)]
 
 
 def point(measure: Measure, error: MeasurementError, reading: Reading, start: Reading) -> Point | None:
@@ -244,22 +262,38 @@ def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
     return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
 
 
-def sure_change(measure: Measure, verdict: Verdict | None, points: Sequence[Point]) -> ChangePoint | None:
-    """The change in the readings, if it is sure and this one is judged at all."""
+def sure_change(
+    measure: Measure, verdict: Verdict | None, points: Sequence[Point], start: int = 1
+) -> ChangePoint | None:
+    """The change in the readings, if it is sure and this one is judged at all. start: how many points it is."""
     if verdict is None or verdict.kind not in JUDGED or measure.error is None:
         return None
-    return sure_among(points, measure.error)
+    return sure_among(points, measure.error, start)
 
 
-def sure_among(points: Sequence[Point], error: MeasurementError) -> ChangePoint | None:
-    """The change in these points, if it is sure."""
+def sure_among(points: Sequence[Point], error: MeasurementError, start: int = 1) -> ChangePoint | None:
+    """The change in these points, if it is sure. start: how many of them are visits of the start."""
     spread = float(error.spread)
     if not may_be_sure(points, spread):
         return None
-    found = change_point(points)
+    found = change_point(points, start)
     return found if found is not None and found.sure(spread) else None
 
 
+def _start_alone(chain: Sequence[Reading], verdict: Verdict) -> bool:
+    """Whether the start, one reading, is far from all later ones: nearer to it than to this one lies none.
+
+    An unusual day passes for a start as often as any other, and what follows it drifts back towards the usual:
+    regression to the mean (Galton 1886, J Anthropol Inst 15:246-263; Bland and Altman 1994, BMJ 308:1499, both from
+    memory). It cannot be told from a change by these readings, so it is said before anything is called a change.
+    """
+    assert verdict.baseline is not None and verdict.difference is not None
+    half = verdict.baseline + verdict.difference / 2
+    up = verdict.difference > 0
+    return all((reading.value > half) is up for reading in chain[1:])
+
+
+ONE_SITTING = frozenset({MeasureKind.BODY, MeasureKind.FUNCTION})
 JUDGED = BEYOND_ERROR | {Change.WITHIN_ERROR}
 
 
@@ -346,10 +380,12 @@ def _context(
         return
     kind, difference = verdict.kind, verdict.difference
     if kind is Change.NO_BASELINE:
-        yield "first_reading"
+        yield "start_again" if measure.start_visits > 1 else "first_reading"
         return
     if verdict.widened:
         yield "different_conditions"
+    if verdict.start_alone and verdict.certainty and not verdict.firm:
+        yield "start_alone"
     if difference is None or verdict.baseline_at is None:
         return
     if _flat_weight_smaller_waist(measure, verdict, alongside):

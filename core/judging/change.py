@@ -22,6 +22,7 @@ between days (`MeasurementError.shared_by_attempts`).
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from decimal import Context, Decimal
@@ -60,6 +61,7 @@ class Change(StrEnum):
     WITHIN_ERROR = "within_error"
     TOO_SOON = "too_soon"
     NO_BASELINE = "no_baseline"
+    STARTING = "starting"  # a further visit of the start
     NOT_COMPARABLE = "not_comparable"
 
 
@@ -79,7 +81,7 @@ class Verdict:
     errors, the bound for a single worsening. heard: beyond `HEARD_Z` standard errors, so that a client hears of it.
     firm: confirmed, and the course of all readings agrees (`core.judging.assess`). reaches_important: at least the
     published important difference; None if none is published. widened: conditions that differed and widened the error,
-    or made the readings incomparable.
+    or made the readings incomparable. start_alone: the start is one reading, and all later ones are far from it.
     """
 
     kind: Change
@@ -91,6 +93,7 @@ class Verdict:
     firm: bool = False
     reaches_important: bool | None = None
     widened: frozenset[str] = frozenset()
+    start_alone: bool = False
     baseline: Decimal | None = None
     baseline_at: datetime | None = None
 
@@ -132,6 +135,7 @@ class Side(NamedTuple):
 
 
 NO_BASELINE = Verdict(Change.NO_BASELINE)
+STARTING = Verdict(Change.STARTING)
 
 
 def standard_error(error: MeasurementError, value: Decimal, attempts: int = 1, window: int | None = None) -> Decimal:
@@ -180,6 +184,21 @@ def side(error: MeasurementError, reading: Reading, level: Decimal, *, widened: 
     return Side(reading.value, own * _CONDITION_VARIANCE if widened else own)
 
 
+def start_variance(error: MeasurementError, visits: Sequence[Reading], level: Decimal) -> Decimal:
+    """Variance of a start of one or more visits (`core.judging.start`)."""
+    first, *further = visits
+    own = variance(error, level, first.attempts, first.window)
+    if not further:
+        return own
+    for visit in further:
+        own += side(error, visit, level, widened=bool(unlike(visit, first))).variance
+    apart = abs(further[0].value - first.value) / 2
+    shared = own / len(visits) ** 2
+    if len(visits) == 2 and 4 * apart * apart > mdc95_squared(own):
+        return max(shared, apart * apart)
+    return shared
+
+
 def judge(
     measure: Measure,
     baseline: Reading | None,
@@ -188,8 +207,11 @@ def judge(
     *,
     retest: timedelta | None = None,
     error: MeasurementError | None = None,
+    visits: Sequence[Reading] = (),
 ) -> Verdict | None:
     """Judge `now` against `baseline`, and whether `previous` already showed the same change.
+
+    visits: of the start, if there were several; `baseline` is then what they are together.
 
     previous: the official reading before `now`; None, or the baseline itself, at the first retest. retest: the
     interval, if the coach set one that differs from the measure's. error: propagated, for a derived measure.
@@ -210,7 +232,7 @@ def judge(
         return _unjudged(Change.NOT_COMPARABLE, baseline, now, differing)
 
     level = level_of(baseline.value, now.value)
-    before = side(error, baseline, level)
+    before = Side(baseline.value, start_variance(error, visits or (baseline,), level))
     after = side(error, now, level, widened=bool(differing))
     difference = after.value - before.value
     spread = before.variance + after.variance
@@ -219,7 +241,7 @@ def judge(
     strength = None
     if beyond:
         strength = Strength.POSSIBLE
-        if repeat and previous is not None and _seen_before(error, baseline, previous, difference):
+        if repeat and previous is not None and _seen_before(error, baseline, visits, previous, difference):
             strength = Strength.CONFIRMED
     return Verdict(
         kind=direction(measure.better, difference) if beyond else Change.WITHIN_ERROR,
@@ -274,16 +296,19 @@ def _unjudged(kind: Change, baseline: Reading, now: Reading, differing: frozense
     )
 
 
-def _seen_before(error: MeasurementError, baseline: Reading, previous: Reading, difference: Decimal) -> bool:
+def _seen_before(
+    error: MeasurementError, baseline: Reading, visits: Sequence[Reading], previous: Reading, difference: Decimal
+) -> bool:
     """Whether the previous retest was beyond MDC95 in the same direction from the same baseline."""
     differing = unlike(previous, baseline)
     if differing & INCOMPARABLE:
         return False
     level = level_of(baseline.value, previous.value)
-    before, between = side(error, baseline, level), side(error, previous, level, widened=bool(differing))
-    earlier = between.value - before.value
+    before = start_variance(error, visits or (baseline,), level)
+    between = side(error, previous, level, widened=bool(differing))
+    earlier = between.value - baseline.value
     same_direction = (earlier > 0) == (difference > 0)
-    return same_direction and earlier * earlier > _Z95_SQUARED * (before.variance + between.variance)
+    return same_direction and earlier * earlier > _Z95_SQUARED * (before + between.variance)
 
 
 def direction(better: Better, difference: Decimal) -> Change:

@@ -12,13 +12,14 @@ from datetime import date, datetime, tzinfo
 from decimal import Decimal
 
 from core.client import Caution, Profile
-from core.judging.change import variance
+from core.judging.change import start_variance, variance
+from core.judging.start import together, visits_of
 from core.judging.trend import fit, points_of
 from core.measures.blood_pressure import mean_limits
 from core.measures.home_bp_series import DROP_FIRST_DAYS, SeriesMean, day_of, mean_of, split
 from core.measures.measure import Measure, Score
 from core.quantity import Unit, convert
-from core.reading import Reading, baseline
+from core.reading import Reading
 from core.reliability import Z95
 
 D = Decimal
@@ -157,9 +158,10 @@ def trend(
     """
     counting = [r for r in readings if r.counts]
     counting = [r for r in counting if since is None or r.taken_at >= since] or counting
-    start = baseline(tuple(counting))
-    if start is None:
+    if not counting:
         raise ValueError(f"no reading of {measure.key} to draw")
+    visits = visits_of(measure, counting)
+    start = together(measure, visits)
     unit = unit or measure.unit
     last = counting[-1]
     return TrendChart(
@@ -167,7 +169,7 @@ def trend(
         unit,
         tuple(Point(day_of(r, zone), convert(r.value, measure.unit, unit)) for r in counting),
         Point(day_of(start, zone), convert(start.value, measure.unit, unit)),
-        _error(measure, start, last, unit) if chance is None else convert(chance, measure.unit, unit),
+        _error(measure, visits, last, unit) if chance is None else convert(chance, measure.unit, unit),
         usual(measure, last, profile, unit),
         _line(measure, counting, zone, unit),
     )
@@ -189,12 +191,13 @@ def _line(
     return level(readings[0]), level(readings[-1])
 
 
-def _error(measure: Measure, start: Reading, last: Reading, unit: Unit) -> Decimal | None:
+def _error(measure: Measure, visits: Sequence[Reading], last: Reading, unit: Unit) -> Decimal | None:
     """MDC95 between the baseline and a reading like the last one, in `unit`."""
     if measure.error is None:
         return None
-    about_start = variance(measure.error, start.value, start.attempts, start.window)
-    about_last = variance(measure.error, start.value, last.attempts, last.window)
+    level = together(measure, visits).value
+    about_start = start_variance(measure.error, visits, level)
+    about_last = variance(measure.error, level, last.attempts, last.window)
     return convert(Z95 * (about_start + about_last).sqrt(), measure.unit, unit)
 
 

@@ -101,14 +101,16 @@ def bound(spread: float) -> float:
     return SURE * (1 + SURE_PER_SPREAD * spread)
 
 
-def change_point(points: Sequence[Point]) -> ChangePoint | None:
+def change_point(points: Sequence[Point], start: int = 1) -> ChangePoint | None:
     """The likeliest change in readings, oldest first; None if there are too few on either side of any.
+
+    start: how many of the first are visits of one start, within which no change is looked for.
 
     Shifting all values, or changing their unit together with the variances, changes nothing but the levels. Reversed in
     time, readings give the same t with the other sign if two of them are left on either side.
     """
     best: ChangePoint | None = None
-    for cut in range(1, len(points)):
+    for cut in range(start, len(points)):
         before, after = points[:cut], points[cut:]
         if len(after) < FEWEST and after[0].days < FEWEST_DAYS:
             continue
@@ -142,10 +144,11 @@ def winsorised(values: Sequence[float], variance: float) -> float:
 
 def between(before: Sequence[Point], after: Sequence[Point]) -> ChangePoint:
     """The change if it was between these two sides."""
-    up = _median(after, 0.5) > _median(before, 0.5)
-    low, high = (before, after) if up else (after, before)
-    levels = {id(low): _level(low, upper=True), id(high): _level(high, upper=False)}
-    first, second = levels[id(before)], levels[id(after)]
+    earlier, later = _median(before, 0.5), _median(after, 0.5)
+    first, second = earlier, later
+    if earlier != later:  # with equal medians, neither value of two is the one nearer to the other side
+        up = later > earlier
+        first, second = _level(before, upper=up), _level(after, upper=not up)
     points = (*before, *after)
     scatter = sum(
         min((p.value - level) ** 2 / p.variance, CLIP * CLIP)

@@ -632,9 +632,9 @@ def _settled(r: _Read, spans: Sequence[Span]) -> bool:
     end = spans[-1][1]
     if r.anywhere(C.SPREADS, *r.sentence(spans)):
         return False  # what spreads has not gone
-    for i in sorted(r.at.get(C.SETTLED, {})):
+    for i, (_, over) in sorted(r.at.get(C.SETTLED, {}).items()):
         if i >= end:
-            return not any(k in r.negative for k in range(max(end, i - 3), i))
+            return not any(k in r.negative for k in range(max(end, i - 3), over + 1))  # "ça passe pas"
     return False
 
 
@@ -725,12 +725,11 @@ def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
 def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
     """Whether it may well have an everyday cause, or be enjoyed: "my leg is numb, I sat on it", "puffed, but happy"."""
     start, end = r.sentence(spans)
-    own = {i for a, b in spans for i in range(a, b)}
     numb = sign.key == "stroke_signs" and any(C.LIMB in part for part in sign.parts)
     if numb or level in MILD:
         for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
             alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
-            if start <= i < end and i not in own and not alike and b not in r.negative:
+            if start <= i < end and not alike and b not in r.negative:
                 return True
     enjoyed = level is Level.STOP_REST or (level is Level.SAME_DAY and sign.key == "palpitations")
     return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)

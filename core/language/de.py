@@ -7,6 +7,7 @@ from decimal import Decimal
 from core.language.de_amiss import AMISS
 from core.language.de_everyday import EVERYDAY
 from core.language.de_questions import QUESTIONS
+from core.language.de_requests import REQUESTS
 from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -233,5 +234,6 @@ GERMAN = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    requests=REQUESTS,
     sexes=SEXES,
 )

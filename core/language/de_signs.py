@@ -518,15 +518,15 @@ CONCEPTS: dict[C, str] = {
     C.TABLETS: (
         "*tablett*, *tabletten, pille*, pilln, *medikament*, *kapsel*, medis, schlaftablett*, paracetamol, "
         "ibuprofen, aspirin, marcumar, blutverdünner, betablocker, *mittel, tropfen, schlafmittel, "
-        "beruhigungsmittel, pulver*, dosis, tramadol, opiate, morphium, pulverl, zäpfchen, blister, "
-        "digitoxin, ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, "
-        "apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, "
-        "gabapentin*, sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, "
-        "digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, herztabletten, "
-        "blutdrucktabletten, schmerztabletten, schlaftabletten, valium, tilidin, insulinpen, tablette, "
-        "tabletta, tablettli, tablettn, pülverli, pülverle, medi, pülva, pulvern, tropfn, tröpfli, ampulle, "
-        "schmerzmittel, blutdrucksenker, herzmittel, fläschchen, pillendose, tablettenbox, dosette, "
-        "wochenbox, medikamentenbox, schachtel, packung, tabletten, dose tabletten, pillen, ganze dose"
+        "beruhigungsmittel, pulver*, dosis, tramadol, opiate, morphium, pulverl, zäpfchen, blister, digitoxin, "
+        "ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, "
+        "zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, "
+        "simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, "
+        "mirtazapin*, citalopram*, codein*, tramadol*, herztabletten, blutdrucktabletten, schmerztabletten, "
+        "schlaftabletten, valium, tilidin, insulinpen, tablette, tabletta, tablettli, tablettn, pülverli, pülverle, "
+        "medi, pülva, pulvern, tropfn, tröpfli, ampulle, schmerzmittel, blutdrucksenker, herzmittel, fläschchen, "
+        "pillendose, tablettenbox, dosette, wochenbox, medikamentenbox, schachtel, packung, tabletten, dose "
+        "tabletten, pillen, ganze dose, pille, pulver"
     ),
     C.INSULIN: "*insulin*",
     C.TOO_MUCH: (
@@ -539,11 +539,12 @@ CONCEPTS: dict[C, str] = {
         "wochendosis, den rest, restlichen, gesamte, gesamten, mehr als ich soll, mehr als erlaubt, fünfmal, "
         "viermal, vertauscht, durcheinander gebracht, leer, dosis verdoppelt, s doppelte, doppelti, dopplet, z vil, "
         "zvil, z vü, z vui, versehentli, us versehe, alli, oi, oisand, komplette, komplett, haufn, händevoll, "
-        "ganzi, leergemacht, leere, geleert, ausgetrunken, aufgebraucht, verschusselt, irrtum, gleich zwei, "
-        "zwei mal, nochmals, noma, numoi, vergessen ob, weiß nicht wieviele, weiß nicht wie viele, "
-        "keine ahnung wie viele, mehr als, einheiten statt, fremde, vom mann, von meinem mann, von meiner frau, "
-        "hundert, sechzig, siebzig, achtzig, zehnfache, morgens und abends zusammen, ganze packung, "
-        "ganze schachtel, ganze flasche, die packung, eine flasche, halbe packung, volle dröhnung"
+        "ganzi, leergemacht, leere, geleert, ausgetrunken, aufgebraucht, verschusselt, irrtum, gleich zwei, zwei "
+        "mal, nochmals, noma, numoi, vergessen ob, weiß nicht wieviele, weiß nicht wie viele, keine ahnung wie "
+        "viele, mehr als, einheiten statt, fremde, vom mann, von meinem mann, von meiner frau, hundert, sechzig, "
+        "siebzig, achtzig, zehnfache, morgens und abends zusammen, ganze packung, ganze schachtel, ganze flasche, "
+        "die packung, eine flasche, halbe packung, volle dröhnung, ganz viele, so viele, ganz viel, jede menge, "
+        "massig, einen haufen, ein haufen, haufenweise, massenweise, nen ganzen haufen, händeweise"
     ),
     C.POISON: (
         "bleiche, bleichmittel, rohrreiniger, abflussreiniger, putzmittel, reinigungsmittel, spülmittel, "
@@ -602,11 +603,12 @@ CONCEPTS: dict[C, str] = {
         "für immer, noch heute"
     ),
     C.FAREWELL: (
-        "abschiedsbrief*, abschiedsbriefe, abschied genommen, abschied geschrieben, brief an die kinder, "
-        "testament geschrieben, von allen verabschiedet, verabschiedet von allen, zettel geschrieben, "
-        "abschiedsbrief, nicht mehr da sein, nach heute abend, nimmer da sein, nicht mehr hier sein, "
-        "lebt wohl, leb wohl, macht es gut alle, verabschiedet sich, verabschiede mich von, "
-        "tschüss für immer, letzte nachricht, kümmert euch um meine, ihr hört nichts mehr von mir"
+        "abschiedsbrief*, abschiedsbriefe, abschied genommen, abschied geschrieben, brief an die kinder, testament "
+        "geschrieben, von allen verabschiedet, verabschiedet von allen, zettel geschrieben, abschiedsbrief, nicht "
+        "mehr da sein, nach heute abend, nimmer da sein, nicht mehr hier sein, lebt wohl, leb wohl, macht es gut "
+        "alle, verabschiedet sich, verabschiede mich von, tschüss für immer, letzte nachricht, kümmert euch um "
+        "meine, ihr hört nichts mehr von mir, lebt alle wohl, macht's gut für immer, adieu für immer, meine letzte "
+        "nachricht"
     ),
     C.READY: (
         "liegen bereit, bereit, gesammelt, gehortet, vor mir, neben mir, bereitgelegt, daheim liegen, gespart, "
@@ -904,7 +906,8 @@ CONCEPTS: dict[C, str] = {
         "krankenwagen, schick hilfe, schickt hilfe, muss sofort ins krankenhaus, komm nicht hoch, komm nicht mehr "
         "hoch, hilfe ich, krankenhaus anrufen, kann bitte wer kommen, kann bitte jemand kommen, bin allein und hab "
         "angst, soll wer kommen, ruf hilfe, rufe hilfe, ruft hilfe, hilfe rufen, hilfe schnell, rufen sie hilfe, "
-        "brauche hilfe jetzt, brauch hilfe jetzt"
+        "brauche hilfe jetzt, brauch hilfe jetzt, rufen sie jemanden, rufen sie wen, ruft jemanden, ruf jemanden, "
+        "bitte jemanden anrufen, ruft bitte jemanden, bitte hilfe ruf*"
     ),
     C.HELP_ME: (
         "hilfe, helft mir, hilf mir, helfen sie mir, hüf, hilft mir denn keiner, brauche jemanden, "
@@ -1036,17 +1039,17 @@ CONCEPTS: dict[C, str] = {
     C.OTHERS: (
         "mutter, mama, vater, papa, mann, frau, sohn, tochter, freund, freundin, nachbar, nachbarin, bruder, "
         "schwester, er, oma, opa, tante, onkel, kollege, kollegin, hund, katze, jemand, leute, schwager, "
-        "schwägerin, partner, partnerin, bekannter, bekannte, seine, seinen, ihre, mami, papi, nachbar*, "
-        "kolleg*, bekannte*, enkel*, kind, baby, kumpel, spezl, cousin*, neffe, nichte, schwiegermutter, "
-        "schwiegervater, schwieger*, mitbewohner*, junge, bub, mädel, kleiner, kleine, sie wird, mei mo, "
-        "vadder, muddi, gspänli, kundin, kunde, passant, patient, grosi, mueter, vatter, chind, göttergatte, "
-        "gatte, gattin, chef, chefin, grossmutter, großmutter, großvater, typ, sie hat, er hat, er ist, "
-        "sie ist, er kriegt, sie kriegt, enkel, grossvater, großvadda, muater, mamma, vadda, bua, madl, "
-        "dirndl, goof, meitli, bueb, chline, kleins, freundi, kollegi, nochbarin, nochba, schwoger, "
-        "großonkel, kumpan, mitarbeiter*, seniorin, patientin, zimmernachbar*, untermieter*, pflegekraft, "
-        "lehrerin, lehrer, schüler, fremder, fremde, frau neben, mann neben, eltern, zwilling, stiefsohn, "
-        "stieftochter, stiefvater, patenkind, göttin, unser kleiner, unserm kleinen, unsere kleine, "
-        "unserem kleinen, kleines kind, mein kleiner, meine kleine, klein, kleinem kind"
+        "schwägerin, partner, partnerin, bekannter, bekannte, seine, seinen, ihre, mami, papi, nachbar*, kolleg*, "
+        "bekannte*, enkel*, kind, baby, kumpel, spezl, cousin*, neffe, nichte, schwiegermutter, schwiegervater, "
+        "schwieger*, mitbewohner*, junge, bub, mädel, kleiner, kleine, sie wird, mei mo, vadder, muddi, gspänli, "
+        "kundin, kunde, passant, patient, grosi, mueter, vatter, chind, göttergatte, gatte, gattin, chef, chefin, "
+        "grossmutter, großmutter, großvater, typ, sie hat, er hat, er ist, sie ist, er kriegt, sie kriegt, enkel, "
+        "grossvater, großvadda, muater, mamma, vadda, bua, madl, dirndl, goof, meitli, bueb, chline, kleins, "
+        "freundi, kollegi, nochbarin, nochba, schwoger, großonkel, kumpan, mitarbeiter*, seniorin, patientin, "
+        "zimmernachbar*, untermieter*, pflegekraft, lehrerin, lehrer, schüler, fremder, fremde, frau neben, mann "
+        "neben, eltern, zwilling, stiefsohn, stieftochter, stiefvater, patenkind, göttin, unser kleiner, unserm "
+        "kleinen, unsere kleine, unserem kleinen, kleines kind, mein kleiner, meine kleine, klein, kleinem kind, da "
+        "hatte einer, einen hats, da hats einen"
     ),
     C.ELSEWHERE: (
         "hatte, krankenhaus, klinik, spital, intensivstation, intensiv, letztes jahr, letzte woche, letzten monat, "

@@ -398,15 +398,16 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insulina*",
     C.TOO_MUCH: (
-        "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, sin querer, "
-        "por error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, "
-        "un montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, "
-        "de golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, "
-        "por dos, ya las había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, "
-        "repetí la dosis, dos dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, "
-        "todas las que, las que quedaban, que quedaban, toda la caja, semana entera, lo que había, cuatro veces, "
-        "cinco veces, mezclé, revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas, "
-        "caja entera, bote entero, frasco entero, blíster entero, la caja, el bote, media caja"
+        "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, sin querer, por "
+        "error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, un "
+        "montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, de "
+        "golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, por "
+        "dos, ya las había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, repetí la "
+        "dosis, dos dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que "
+        "quedaban, que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, "
+        "revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas, caja entera, bote entero, "
+        "frasco entero, blíster entero, la caja, el bote, media caja, montones, muchísimas, un puñado, puñados, un "
+        "chingo, un chorro, un titipuchal, la tira de"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -451,12 +452,12 @@ CONCEPTS: dict[C, str] = {
     ),
     C.TONIGHT: "esta noche, hoy, mañana, ahora mismo, para siempre, hoy mismo, de hoy no pasa",
     C.FAREWELL: (
-        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, me despedí de todos, "
-        "me he despedido, ya me despedí, dejé una carta, carta para mis hijos, escribí una carta, "
-        "escrito la carta, ya no estare, despues de esta noche, no estare mas, me despido de todos, "
-        "adios a todos, despidiendose, se despidio de mi, mensaje de despedida, adios para siempre, "
-        "este es mi ultimo mensaje, no me van a ver mas, cuando yo no este, cuiden a mis hijos, "
-        "cuida de mis hijos, perdonenme por lo que voy"
+        "carta de despedida, cartas de despedida, nota de despedida, nota de suicidio, me despedí de todos, me he "
+        "despedido, ya me despedí, dejé una carta, carta para mis hijos, escribí una carta, escrito la carta, ya no "
+        "estare, despues de esta noche, no estare mas, me despido de todos, adios a todos, despidiendose, se "
+        "despidio de mi, mensaje de despedida, adios para siempre, este es mi ultimo mensaje, no me van a ver mas, "
+        "cuando yo no este, cuiden a mis hijos, cuida de mis hijos, perdonenme por lo que voy, esta noche me "
+        "despido, me despido para siempre, adiós para siempre, adiós a todos, este es mi adiós, mi último mensaje"
     ),
     C.READY: (
         "preparad*, guardad*, juntad*, listas, list*, reunid*, delante, aquí al lado, en la mano, conmigo, "
@@ -694,7 +695,8 @@ CONCEPTS: dict[C, str] = {
         "una ambulancia por favor, ambulancia ya, vengan por mi, necesito ir al hospital ya, necesito urgencias, me "
         "muero ayuda, un medico por favor, ayudenme por favor me siento, socorro ayuda, vengan por favor, no puedo "
         "abrir la puerta, llamen al hospital, llama al hospital, que venga alguien por favor, estoy sola y "
-        "asustada, estoy solo y asustado"
+        "asustada, estoy solo y asustado, llamen a alguien, llama a alguien, llamad a alguien, avisen a alguien, "
+        "ayuda llamen, por favor ayuda llam*"
     ),
     C.HELP_ME: (
         "ayuda, ayúdenme, ayúdame, ayúdeme, ayudadme, ayudame, ayudenme, necesito ayuda, "
@@ -808,7 +810,7 @@ CONCEPTS: dict[C, str] = {
         "gato, alguien, gente, suegro, suegra, primo, prima, cuñado, cuñada, mami, papi, amig*, vecin*, abuel*, "
         "compañer*, cuñad*, nen*, bebé, nieto, nieta, chico, chica, señor, señora, viej*, peque, sobrin*, conocid*, "
         "pareja, paciente, cliente, jef*, chamaco, guagua, mi vieja, mi viejo, colega, yerno, nuera, mi gorda, "
-        "pibe, niño, niña, niños, niñas, niñit*"
+        "pibe, niño, niña, niños, niñas, niñit*, a uno le, uno le, una le, a una le"
     ),
     C.ELSEWHERE: (
         "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año "

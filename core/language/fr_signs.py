@@ -267,22 +267,22 @@ CONCEPTS: dict[C, str] = {
         "avaler de l'air, retrouver mon souffle"
     ),
     C.CHOKING: (
-        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, "
-        "peux pas respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, respire pas, "
-        "respire plus bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, jetouffe, suffoqu*, "
-        "asphyxi*, asphyxie, m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, "
-        "impossible de respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, "
-        "halète comme, noie sans eau, l'air ne passe plus, air ne rentre, air passe plus, air passe pas, "
-        "sais plus respirer, arrive plus a respirer, respiration difficile, respiration bloquée, ne respire pas, "
-        "cherche à respirer, ne rentre plus, l'air rentre plus, air rentre pas, respire presque plus, "
-        "a arrêté de respirer, arrêté de respirer, peux à peine respirer, arrive à peine à respirer, "
-        "peine à reprendre mon souffle, arrive plus du tout à respirer, respirer j'arrive pas, "
-        "respirer je peux pas, arrive plus à reprendre, manque d'air, s'étouffe, étouffais, étouffe, mousse rose, "
-        "beaucoup de mal à respirer, misère à respirer, avalé de travers, fausse route, plus d'air, suffoque, "
-        "coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, lèvres bleues, devient bleu, "
-        "me noie, souffle coupé d'un coup, râle, arrive pas à inspirer, comme un poisson, poisson hors de l'eau, "
-        "cherche son souffle, siffle en respirant, côtes qui se creusent, tirage, ça siffle fort, "
-        "on l'entend siffler, l'air ne rentre plus, l'air rentre pas, l'air passe pas"
+        "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, peux pas "
+        "respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, respire pas, respire plus "
+        "bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, jetouffe, suffoqu*, asphyxi*, "
+        "asphyxie, m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, impossible "
+        "de respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans "
+        "eau, l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, arrive plus a "
+        "respirer, respiration difficile, respiration bloquée, ne respire pas, cherche à respirer, ne rentre plus, "
+        "l'air rentre plus, air rentre pas, respire presque plus, a arrêté de respirer, arrêté de respirer, peux à "
+        "peine respirer, arrive à peine à respirer, peine à reprendre mon souffle, arrive plus du tout à respirer, "
+        "respirer j'arrive pas, respirer je peux pas, arrive plus à reprendre, manque d'air, s'étouffe, étouffais, "
+        "étouffe, mousse rose, beaucoup de mal à respirer, misère à respirer, avalé de travers, fausse route, plus "
+        "d'air, suffoque, coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, lèvres bleues, "
+        "devient bleu, me noie, souffle coupé d'un coup, râle, arrive pas à inspirer, comme un poisson, poisson "
+        "hors de l'eau, cherche son souffle, siffle en respirant, côtes qui se creusent, tirage, ça siffle fort, on "
+        "l'entend siffler, l'air ne rentre plus, l'air rentre pas, l'air passe pas, en train d'étouffer, en train "
+        "de m'étouffer, j'étouffais, suffoquais, en train de suffoquer, m'étouffe, m'étouffais, étranglais"
     ),
     C.AIR_HUNGER: (
         "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
@@ -413,15 +413,16 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INSULIN: "insuline*, lantus, novorapid",
     C.TOO_MUCH: (
-        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, "
-        "sans faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, "
-        "flacon, tube, trois fois, le triple, en double, d'un coup, plusieurs, mélangé*, confondu*, bouteille, "
-        "reste, douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait, déjà pris, "
-        "déjà prises, déjà fait, oublié que, j'avais oublié, une deuxième fois, seconde fois, repris, reprise, dix, "
-        "dix huit, quarante, cinquante, d'une traite, tout le pilulier, pilulier de la semaine, semaine entière, "
-        "quatre fois, cinq fois, plus que prévu, plus qu'il ne faut, mauvaise dose, mauvais médicament, "
-        "mauvais comprimé, doublé, dose doublée, toute la plaquette, tout le flacon, le reste, boîte entière, "
-        "boite entière, toute la boîte, toute la boite, la plaquette, flacon entier, la bouteille, demi boîte"
+        "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, sans "
+        "faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, flacon, "
+        "tube, trois fois, le triple, en double, d'un coup, plusieurs, mélangé*, confondu*, bouteille, reste, "
+        "douze, quinze, vingt, trente, deux doses, ensemble, surplus, par mégarde, refait, déjà pris, déjà prises, "
+        "déjà fait, oublié que, j'avais oublié, une deuxième fois, seconde fois, repris, reprise, dix, dix huit, "
+        "quarante, cinquante, d'une traite, tout le pilulier, pilulier de la semaine, semaine entière, quatre fois, "
+        "cinq fois, plus que prévu, plus qu'il ne faut, mauvaise dose, mauvais médicament, mauvais comprimé, "
+        "doublé, dose doublée, toute la plaquette, tout le flacon, le reste, boîte entière, boite entière, toute la "
+        "boîte, toute la boite, la plaquette, flacon entier, la bouteille, demi boîte, plein de, des tas de, un tas "
+        "de, une poignée, des poignées, énormément de, un paquet de"
     ),
     C.POISON: (
         "javel, eau de javel, déboucheur, détergent, produit ménager, lessive, antigel, mort aux rats, "
@@ -470,11 +471,11 @@ CONCEPTS: dict[C, str] = {
         "ce soir, cette nuit, aujourd'hui, demain, maintenant, pour toujours, cette fois, tout de suite, bientôt"
     ),
     C.FAREWELL: (
-        "lettre d'adieu, lettres d'adieu, mot d'adieu, lettre de suicide, dit adieu, fait mes adieux, "
-        "mes adieux, laissé une lettre, écrit une lettre à mes enfants, écrit mes adieux, adieu à tous, "
-        "lettre pour les enfants, je ne serai plus là, serai plus là, après ce soir, apres ce soir, adieu, "
-        "message d'adieu, dire adieu, m'écrire adieu, dis adieu, dernier message, occupe toi de mes enfants, "
-        "quand je serai plus là, vous me reverrez pas"
+        "lettre d'adieu, lettres d'adieu, mot d'adieu, lettre de suicide, dit adieu, fait mes adieux, mes adieux, "
+        "laissé une lettre, écrit une lettre à mes enfants, écrit mes adieux, adieu à tous, lettre pour les "
+        "enfants, je ne serai plus là, serai plus là, après ce soir, apres ce soir, adieu, message d'adieu, dire "
+        "adieu, m'écrire adieu, dis adieu, dernier message, occupe toi de mes enfants, quand je serai plus là, vous "
+        "me reverrez pas, adieu tout le monde, adieu pour toujours, ce soir adieu, mon dernier message"
     ),
     C.READY: (
         "préparé*, prêt*, devant moi, mis de côté, à côté de moi, stock*, accumul*, sous la main, en réserve, "
@@ -835,14 +836,13 @@ CONCEPTS: dict[C, str] = {
         "reconnaît"
     ),
     C.OTHERS: (
-        "mère, maman, père, papa, mari, femme, épouse, fils, fille, ami, amie, voisin, voisine, frère, "
-        "sœur, soeur, il, elle, ils, elles, grand mère, grand père, oncle, tante, copain, copine, "
-        "collègue, chien, chat, quelqu'un, gens, cousin, cousine, conjoint, conjointe, mamie, papi, "
-        "voisin*, collègue*, cousin*, conjoint*, papy, pépé, enfant, bébé, petit, petite, petit fils, "
-        "petite fille, gamin, gosse, pote, beau frère, belle sœur, belle mère, beau père, belle soeur, "
-        "neveu, nièce, compagnon, compagne, coloc*, dame, monsieur, patient, client, connaissance, "
-        "tonton, tata, chéri*, belle fille, gendre, bru, type, mec, gars, inconnu*, passant*, patron*, "
-        "homme"
+        "mère, maman, père, papa, mari, femme, épouse, fils, fille, ami, amie, voisin, voisine, frère, sœur, soeur, "
+        "il, elle, ils, elles, grand mère, grand père, oncle, tante, copain, copine, collègue, chien, chat, "
+        "quelqu'un, gens, cousin, cousine, conjoint, conjointe, mamie, papi, voisin*, collègue*, cousin*, "
+        "conjoint*, papy, pépé, enfant, bébé, petit, petite, petit fils, petite fille, gamin, gosse, pote, beau "
+        "frère, belle sœur, belle mère, beau père, belle soeur, neveu, nièce, compagnon, compagne, coloc*, dame, "
+        "monsieur, patient, client, connaissance, tonton, tata, chéri*, belle fille, gendre, bru, type, mec, gars, "
+        "inconnu*, passant*, patron*, homme, un qui, y en a un, en a un, une qui"
     ),
     C.ELSEWHERE: (
         "avait, a eu, avait eu, hôpital, hopital, clinique, réanimation, réa, soins intensifs, année dernière, an "

@@ -146,6 +146,28 @@ class Question(StrEnum):
     GLAD = "glad"
 
 
+class Request(StrEnum):
+    """What a coach asks for in plain words. A text that fits several is the first of them."""
+
+    # about one client, whose name is in the text
+    EXPORT = "export"
+    PAGE = "page"
+    PICTURE = "picture"
+    PLAN = "plan"
+    NOTE = "note"
+    HISTORY = "history"
+    CARD = "card"  # show me them, tell me about them
+    WRITE = "write"
+    THREAD = "thread"
+    # about nobody in particular
+    STAND_IN = "stand_in"
+    INVITE = "invite"
+    REPORT = "report"
+    NEEDS_ME = "needs_me"
+    CASELOAD = "caseload"
+    WEEK = "week"
+
+
 class Level(StrEnum):
     """How a sign is handled (function.md 9.1, three ways; ours, not a published scale)."""
 
@@ -231,8 +253,8 @@ class Lexicon:
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
-    order. questions: lines of word groups, see `core.language.questions`. sexes: what people call themselves when asked
-    for theirs.
+    order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`. sexes:
+    what people call themselves when asked for theirs.
     """
 
     code: str
@@ -262,6 +284,7 @@ class Lexicon:
     balance_stages: tuple[tuple[str, ...], ...] = ()
     questions: Mapping[Question, tuple[str, ...]] = field(default_factory=dict)
     sexes: Mapping[Sex, tuple[str, ...]] = field(default_factory=dict)
+    requests: Mapping[Request, tuple[str, ...]] = field(default_factory=dict)
 
 
 def split(phrases: str) -> tuple[str, ...]:

@@ -9,6 +9,7 @@ from core.language.no_slips import NO_SLIPS
 from core.language.pl_amiss import AMISS
 from core.language.pl_everyday import EVERYDAY
 from core.language.pl_questions import QUESTIONS
+from core.language.pl_requests import REQUESTS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.quantity import Unit
@@ -233,5 +234,6 @@ POLISH = Lexicon(
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,
+    requests=REQUESTS,
     sexes=SEXES,
 )

@@ -27,10 +27,8 @@ def derive(newest: Mapping[str, Reading], profile: Profile) -> Reading | None:
     walk, weight = newest.get("walk_mile"), newest.get("weight")
     if walk is None or walk.second is None or weight is None or profile.sex is None:
         return None
-    if Caution.RATE_LIMITING_MEDICINE in profile.cautions:
-        return None
     age = age_at(walk, profile)
-    if age is None:
+    if age is None or profile.may_have(Caution.RATE_LIMITING_MEDICINE, age):
         return None
     estimate = kline.aerobic_capacity(profile.sex, age, weight.value, walk.value, walk.second)
     if estimate is None:

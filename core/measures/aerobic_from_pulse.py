@@ -40,7 +40,7 @@ def like_the_study(profile: Profile) -> bool:
     """A trained man without a medicine that slows the pulse; age is checked separately."""
     if profile.sex is not Sex.MALE or Caution.ATHLETE not in profile.cautions:
         return False
-    return Caution.RATE_LIMITING_MEDICINE not in profile.cautions
+    return not profile.may_have(Caution.RATE_LIMITING_MEDICINE, None)
 
 
 def score(reading: Reading, profile: Profile) -> Scores:

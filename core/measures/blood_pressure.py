@@ -21,6 +21,7 @@ from core.measures.measure import (
     MeasureKind,
     MeasurementError,
     NoReference,
+    ProfileFact,
     Protocol,
     ReadingAlarm,
     Repeat,
@@ -92,7 +93,7 @@ def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
         lower = bp_low.DIASTOLIC_BELOW  # neither low nor severe
     else:
         figures = (*figures, ("diastolic", lower))
-    severe, source, caution = severe_for(profile)
+    severe, source, caution = severe_for(profile, age_at(reading, profile))
     if severe.reached(systolic, lower):
         return ReadingAlarm(AlarmKind.SEVERE_PRESSURE, source, figures, repeat=True, caution=caution)
     if bp_low.low(systolic, lower):
@@ -100,10 +101,14 @@ def alarm(reading: Reading, profile: Profile) -> ReadingAlarm | None:
     return None
 
 
-def severe_for(profile: Profile) -> tuple[PressureBand, Source, Caution | None]:
-    """The severe limits for this person, their source, and the caution that sets them, if any."""
-    if Caution.PREGNANCY in profile.cautions:
-        return bp_severe.SEVERE_IN_PREGNANCY, bp_severe.PREGNANCY_SOURCE, Caution.PREGNANCY
+def severe_for(profile: Profile, age: int | None) -> tuple[PressureBand, Source, Caution | None]:
+    """The severe limits for this person, their source, and the caution that sets them, if any.
+
+    Whoever may be pregnant, as far as is known, gets the limits for pregnancy; the words name it only if they said so.
+    """
+    if profile.may_have(Caution.PREGNANCY, age):
+        said = Caution.PREGNANCY if Caution.PREGNANCY in profile.cautions else None
+        return bp_severe.SEVERE_IN_PREGNANCY, bp_severe.PREGNANCY_SOURCE, said
     return bp_severe.SEVERE, bp_severe.SOURCE, None
 
 
@@ -128,7 +133,7 @@ def _acted_on(systolic: Decimal, diastolic: Decimal, profile: Profile, age: int 
     """Severe, low, or not a possible pressure: common to a single reading and a mean."""
     if diastolic >= systolic:
         return NoReference("lower_number_not_lower", bp_nice_home.SOURCE)
-    severe, source, _ = severe_for(profile)
+    severe, source, _ = severe_for(profile, age)
     if severe.reached(systolic, diastolic):
         return Score("severe", source, 1, severe.figures, ("rest_5_min_and_repeat",))
     if age is not None and age < bp_nice_home.YOUNGEST:
@@ -188,7 +193,7 @@ BLOOD_PRESSURE = Measure(
         *bp_low.SOURCES,
         body_errors.PRESSURE_SOURCE,
     ),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=alarm,
     body=None,
     repeat=Repeat(timedelta(minutes=bp_severe.MINUTES_BEFORE_REPEAT)),

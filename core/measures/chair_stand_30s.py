@@ -140,13 +140,14 @@ CHAIR_STAND_30S = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.GILL, sem=sem_from_mdc(change.CHAIR_STAND_MDC95), borrowed_from=change.GILL.population
     ),
     important=ImportantDifference(source=change.ZANINI, better=change.CHAIR_STAND_MATTERS),
     must_not=STANDING,
     sources=SOURCES,
-    needs=frozenset({ProfileFact.SEX}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX}),
     alarm=never,
     body=None,
     goal=True,

@@ -23,6 +23,7 @@ from core.measures.measure import (
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
@@ -119,13 +120,14 @@ FIVE_CHAIR_STANDS = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.GOLDBERG, sem=change.FIVE_STANDS_SEM, borrowed_from=change.GOLDBERG.population
     ),
     important=ImportantDifference(source=change.JONES, better=change.FIVE_STANDS_MATTERS),
     must_not=STANDING,
     sources=(bohannon.SOURCE, *falls.SOURCES, ewgsop2.SOURCE, change.GOLDBERG, change.JONES),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

@@ -18,7 +18,18 @@ from core.language import WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.tokens import tokens
 from core.measures.cautions import STANDING
-from core.measures.measure import Bounds, Measure, MeasureKind, Misunderstood, Protocol, Scores, Understood, Why, never
+from core.measures.measure import (
+    Bounds,
+    Measure,
+    MeasureKind,
+    Misunderstood,
+    ProfileFact,
+    Protocol,
+    Scores,
+    Understood,
+    Why,
+    never,
+)
 from core.measures.parsing import quantity_in
 from core.measures.score_function_tests import in_ages, rounded, split
 from core.quantity import Better, Dimension, Range, Unit, half_up
@@ -121,7 +132,7 @@ FOUR_STAGE_BALANCE = Measure(
     score=score,
     must_not=STANDING,
     sources=(cdc.SOURCE,),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

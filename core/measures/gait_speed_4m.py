@@ -22,6 +22,7 @@ from core.measures.measure import (
     MeasureKind,
     MeasurementError,
     Misunderstood,
+    ProfileFact,
     Protocol,
     Scores,
     Understood,
@@ -99,6 +100,7 @@ GAIT_SPEED_4M = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.STEFFEN_SENEY,
         sem=sem_from_mdc(change.GAIT_SPEED_MDC95),
@@ -108,7 +110,7 @@ GAIT_SPEED_4M = Measure(
     important=ImportantDifference(source=change.PERERA, better=change.GAIT_SPEED_MATTERS),
     must_not=STANDING,
     sources=(ewgsop2.SOURCE, cesari.SOURCE, change.STEFFEN_SENEY, change.PERERA),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

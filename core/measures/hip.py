@@ -38,7 +38,7 @@ HIP = Measure(
     error=circumference_protocol.ERROR,
     must_not=circumference_protocol.MUST_NOT,
     sources=(body_errors.GIRTH_SOURCE, repeats.GIRTH_SOURCE, whr_who.SOURCE),
-    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX, ProfileFact.UNITS}),
     alarm=never,
     body=BodySize.GIRTH,
 )

@@ -179,8 +179,9 @@ class Exclusion:
 
 
 class ProfileFact(StrEnum):
-    """Client facts a measure may need beyond age and cautions, which everybody is asked."""
+    """Client facts a measure may need, for its band or for safety, beyond age, which everybody is asked."""
 
+    CAUTIONS = "cautions"  # pregnancy, heart disease, medicines: before a value is taken or judged
     SEX = "sex"
     UNITS = "units"
     STATURE = "stature"
@@ -274,14 +275,15 @@ class Measure:
     and the client has no preference. places: decimals shown and stored.  understand(text, words, preferred unit).
     score(reading, profile): one result per reference, the primary one first. derive: for derived measures, from the
     newest readings it needs (`derived_from`). needs: facts that select its bands and those of measures derived from it;
-    enrolment asks for them. alarm(reading, profile): the immediate response this value calls for. repeat: how it is
-    then taken again. short_count: which counts are taken again, for longer, before they become a start.
-    in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
+    they are asked for before it is taken for the first time. alarm(reading, profile): the immediate response this value
+    calls for. repeat: how it is then taken again. short_count: which counts are taken again, for longer, before they
+    become a start. in_every_check_in: whatever the plan says.  series: taken over days and compared as a mean.
     client_words: the client words the question.  goal: clients may set a target for it. beside: the measure whose
     change on the same day is reported together with its own. said_with: for derived measures, the reading whose reply
     includes their band. misled_by: cautions to mention with any value, each with a message key. fall: how far two
     consecutive values lie below the usual mean before the coach is notified. second_called: the measure whose name
     people use for its second number. rest_limits: reasons not to start, from the pulse and the pressure at rest.
+    start_visits: how many make its start, a week apart, because one sitting alone is too unsure (`core.judging.start`).
     quick: answers offered as buttons, for those who would rather not type.
     """
 
@@ -318,6 +320,7 @@ class Measure:
     fall: Decimal | None = None
     second_called: str = ""
     rest_limits: RestLimits | None = None
+    start_visits: int = 1
     quick: tuple[int, ...] = ()
 
     @property

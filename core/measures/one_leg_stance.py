@@ -21,6 +21,7 @@ from core.measures.measure import (
     MeasureKind,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
@@ -102,7 +103,7 @@ ONE_LEG_STANCE = Measure(
     score=score,
     must_not=STANDING,
     sources=springer.SOURCES,
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

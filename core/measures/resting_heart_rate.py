@@ -90,6 +90,8 @@ def _chart(rate: Decimal, profile: Profile, age: int | None) -> Score | NoRefere
     source = rhr_trade_chart.SOURCE
     if Caution.RATE_LIMITING_MEDICINE in profile.cautions:
         return NoReference("medicine_slows_the_pulse", source)
+    if profile.may_have(Caution.RATE_LIMITING_MEDICINE, age):
+        return NoReference("cautions_not_given", source)
     if age is None:
         return NoReference("age_not_given", source)
     if profile.sex is None:
@@ -150,7 +152,7 @@ RESTING_HEART_RATE = Measure(
         body_errors.PULSE_SOURCE,
         HOLLERBACH,
     ),
-    needs=frozenset({ProfileFact.SEX}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX}),
     alarm=alarm,
     body=None,
     repeat=Repeat(timedelta(minutes=10), count=60),

@@ -60,6 +60,7 @@ SIX_MINUTE_WALK = Measure(
         timers=(360,),
     ),
     understand=quantity_in(Unit.METRE, Unit.FOOT),
+    start_visits=2,
     error=MeasurementError(
         source=change.STEFFEN_SENEY,
         sem=sem_from_mdc(change.SIX_MINUTE_WALK_MDC95),
@@ -68,7 +69,7 @@ SIX_MINUTE_WALK = Measure(
     important=ImportantDifference(source=change.ERS_ATS, better=change.SIX_MINUTE_WALK_MATTERS),
     must_not=EFFORT,
     sources=(*ats.SOURCES, change.STEFFEN_SENEY, change.ERS_ATS),
-    needs=frozenset({ProfileFact.SEX, ProfileFact.STATURE}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX, ProfileFact.STATURE}),
     alarm=never,
     body=None,
     goal=True,

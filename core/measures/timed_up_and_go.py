@@ -23,6 +23,7 @@ from core.measures.measure import (
     MeasurementError,
     Misunderstood,
     NoReference,
+    ProfileFact,
     Protocol,
     Score,
     Scores,
@@ -107,6 +108,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     understand=understand,
     score=score,
+    start_visits=2,
     error=MeasurementError(
         source=change.CARONNI,
         cv=sem_from_mdc(change.UP_AND_GO_MDC95 / (1 - change.UP_AND_GO_MDC95 / 2)),
@@ -115,7 +117,7 @@ TIMED_UP_AND_GO = Measure(
     ),
     must_not=STANDING,
     sources=(cdc.SOURCE, bohannon.SOURCE, ewgsop2.SOURCE, change.CARONNI),
-    needs=frozenset(),
+    needs=frozenset({ProfileFact.CAUTIONS}),
     alarm=never,
     body=None,
 )

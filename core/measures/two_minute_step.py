@@ -82,7 +82,7 @@ TWO_MINUTE_STEP = Measure(
     score=score,
     must_not=EFFORT,
     sources=jones_rikli.SOURCES,
-    needs=frozenset({ProfileFact.SEX}),
+    needs=frozenset({ProfileFact.CAUTIONS, ProfileFact.SEX}),
     alarm=never,
     body=None,
 )

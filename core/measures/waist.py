@@ -92,6 +92,7 @@ WAIST = Measure(
     ),
     understand=quantity_in(Unit.CENTIMETRE, Unit.INCH, attempts=True),
     score=score,
+    start_visits=2,
     error=circumference_protocol.ERROR,
     important=ImportantDifference(
         source=body_errors.WAIST_CHANGE_SOURCE, better=body_errors.WAIST_CHANGE, relative=True
@@ -105,7 +106,9 @@ WAIST = Measure(
         body_errors.WAIST_CHANGE_SOURCE,
         repeats.GIRTH_SOURCE,
     ),
-    needs=frozenset({ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}),
+    needs=frozenset(
+        {ProfileFact.CAUTIONS, ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND}
+    ),
     alarm=never,
     body=BodySize.GIRTH,
     goal=True,

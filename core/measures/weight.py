@@ -58,7 +58,13 @@ WEIGHT = Measure(
     must_not=(NOT_IN_PREGNANCY, NOT_WITH_EATING_WORRIES),
     sources=(*weight_variation.SOURCES, *weight_loss_rates.SOURCES, *unplanned_loss.SOURCES, repeats.SOURCE),
     needs=frozenset(
-        {ProfileFact.SEX, ProfileFact.UNITS, ProfileFact.STATURE, ProfileFact.BACKGROUND, ProfileFact.NUMBERS}
+        {
+            ProfileFact.CAUTIONS,
+            ProfileFact.UNITS,
+            ProfileFact.STATURE,
+            ProfileFact.BACKGROUND,
+            ProfileFact.NUMBERS,
+        }
     ),
     alarm=never,
     body=BodySize.WEIGHT,

@@ -307,6 +307,7 @@ def _of_change(measure: Measure, assessment: Assessment, before: Sequence[Readin
             mdc95=D(course.error95).quantize(places),
             level_before=D(course.before).quantize(places),
             since=course.since.date().isoformat(),
+            **({"about": "start_alone"} if course.start_alone else {}),
         )
         return
     if verdict is None or verdict.difference is None or verdict.mdc95 is None or verdict.baseline_at is None:

@@ -242,7 +242,7 @@ def _why_for_staff(heard: Heard, outcome: Decided) -> Explanation:
     staff = heard.known.staff
     assert staff is not None
     said, others = _said(outcome)
-    rules = [Row("Looked up", _described(need)) for need in staff_needs(state, heard.event)]
+    rules = [Row("Looked up", _described(need)) for need in staff_needs(state, heard.event, staff.language)]
     if isinstance(heard.event, Text):
         intent = intent_of(heard.event.text, words_for(staff.language))
         rules.append(Row("An intent", NOTHING if intent is None else intent.value))

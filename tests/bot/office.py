@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from bot.exports.one_client import one_client
 from bot.store import codec, conversations
 from bot.store.database import Database
 from bot.store.schema import outbox
@@ -22,7 +23,11 @@ from tests.bot.steps import arrive, work
 
 def steps() -> Steps:
     """The real decision functions."""
-    return Steps(step, step_stranger, staff=StaffTurn(look_ups(), lambda token: f"https://t.me/it?start={token}"))
+    return Steps(
+        step,
+        step_stranger,
+        staff=StaffTurn(look_ups(), lambda token: f"https://t.me/it?start={token}", export=one_client),
+    )
 
 
 class Desk:

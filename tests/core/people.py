@@ -27,6 +27,7 @@ def someone(
         birth_date=None if age is None else AT.date().replace(year=AT.year - age),
         background=None if background is None else Background(background),
         cautions=frozenset(cautions),
+        cautions_known=True,
         stature=None if stature is None else Decimal(stature),
     )
 

@@ -43,6 +43,7 @@ MODULES = (
     "staff_digest",
     "practice",
     "staff_history",
+    "staff_names",
     "staff_deputy",
     "staff_talk",
     "cohort",

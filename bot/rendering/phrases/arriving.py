@@ -4,40 +4,44 @@ from __future__ import annotations
 
 from datetime import time
 
-from bot.rendering.phrases import phrase
+from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example
 from bot.rendering.phrases.names import CAUTIONS
 from bot.rendering.places import place_name
 from bot.rendering.voice import N_, Voice
+from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.kit.messages import Stranger, WhichPlace
 
 QUESTIONS: dict[str, str] = {
-    "birth_year": N_("What year were you born? Some tables go by age. Send it like this: {year}."),
+    "birth_year": N_(
+        "What year were you born? Samehour is for adults, and some tables go by age. For example: {year}."
+    ),
+    "rating": N_("First, just one thing. How much energy do you have today, from 0 to 10? 10 is the most."),
     "adult": N_("Are you 18 or older today?"),
     "sex": N_("Which tables should I use for you: female or male? The tables know only these two."),
-    "stature": N_("How tall are you? Send it like this: {height}."),
-    "units": N_("Which units do you like to use?"),
+    "stature": N_("How tall are you? It tells me what some of your numbers mean. For example: {height}."),
+    "units": N_("Which units do you use at home?"),
     "background": N_(
         "What is your family background? Some limits for weight and waist differ by it. That is the only reason I ask."
     ),
-    "cautions": N_("Does any of this fit you? It helps to keep you safe. Press all that fit. Then press Done."),
+    "cautions": N_("Before we measure: does any of this fit you? It keeps you safe. Press all that fit, then Done."),
     "numbers": N_(
-        "Do you want to see your own numbers? I can show them to you, or pass them on to {coach} only. You can also"
-        " leave your weight out."
+        "Do you want to see your own numbers? I can also pass them on to {coach} only, or leave your weight out."
     ),
     "own_question": N_(
         "Is there one thing of your own that you want to rate each week, from 0 to 10? It could be sleep, or how the"
         " stairs feel. Write it in your own words."
     ),
     "own_better": N_("Think of your own question. Which is better, a high number or a low one?"),
-    "weekday": N_("Which day of the week is good for you?"),
-    "time": N_("What time is good for you? Press one, or type it, like {time}."),
-    "zone": N_("Where do you live? Type the name of a city, like {city}. Then I know your time of day."),
+    "weekday": N_("I write once a week. Which day is good for you?"),
+    "time": N_("And at what time? Press one, or type it, like {time}."),
+    "zone": N_("Where do you live? Type a city, like {city}. Then I know your time of day."),
 }
 
 UNCLEAR: dict[str, str] = {
     "birth_year": N_("I need the year you were born, with four digits. Send it like this: {year}."),
+    "rating": N_("Please send a number from 0 to 10, or press one."),
     "adult": N_("Please press Yes if you are 18 or older, or No if you are not."),
     "sex": N_("Please press one of the buttons, or skip this one."),
     "stature": N_("I could not read your height from that. Send it like this: {height}."),
@@ -54,12 +58,13 @@ UNCLEAR: dict[str, str] = {
 
 SKIPPING: dict[str, str] = {
     "birth_year": N_("That is fine. I just cannot compare you with people your age."),
+    "rating": N_("That is fine. There will be other days."),
     "adult": N_("That is fine. Samehour is only for people of 18 and older."),
     "sex": N_("That is fine. Most tables then do not fit, so I compare you with yourself only."),
     "stature": N_("That is fine. I just cannot look at your weight or waist in light of your height."),
     "units": N_("That is fine. I use kilograms and centimetres. You can change that with /settings."),
     "background": N_("That is fine. I leave out the limits that differ by background."),
-    "cautions": N_("That is fine. If you have a health problem, please tell your coach before you start."),
+    "cautions": N_("That is fine. Until I know, I stay on the safe side and leave some tests out."),
     "numbers": N_("That is fine. I show you your numbers. You can change that with /settings."),
     "own_question": N_("That is fine. I leave it out."),
     "own_better": N_("That is fine. I take a higher number as better."),
@@ -94,15 +99,8 @@ def welcome(said: m.Welcome, v: Voice) -> str:
     hello = v.say("Hello {name}.", name=v.name(said.name)) if said.name else v.say("Hello.")
     return v.paragraphs(
         v.sentences(hello, v.say("I am Samehour. I help {coach}, your coach.", coach=coach)),
-        v.say(
-            "Once a week I ask you a few things, such as how much energy you have. I show you what changes over"
-            " the weeks. {coach} sees your answers.",
-            coach=coach,
-        ),
-        v.say(
-            "I am not a doctor. I do not say what is wrong, and I cannot send help. What your doctor or nurse tells"
-            " you comes first."
-        ),
+        v.say("Once a week I ask you a few things, and show you what changes."),
+        v.say("I am not a doctor, and I cannot send help. What your doctor or nurse tells you comes first."),
         v.say("May I keep your answers and show them to {coach}? You can stop at any time.", coach=coach),
     )
 
@@ -137,6 +135,25 @@ def enrol_question(said: m.EnrolQuestion, v: Voice) -> str:
         return question
     chosen = v.listed([v.say_in("caution", CAUTIONS.get(key, key)) for key in said.chosen])
     return v.lines(question, v.say("So far: {list}.", list=chosen))
+
+
+@phrase(em.FirstValue)
+def first_value(said: em.FirstValue, v: Voice) -> str:
+    value = v.say(
+        "Thank you. {measure}: {amount}.",
+        measure=names.measure(v, said.measure),
+        amount=v.amount(said.value, measure=said.measure),
+    )
+    start = v.say("That is your start, and I compare you only with yourself.")
+    if said.by_chance is None:
+        return v.lines(value, start)
+    swing = v.say("Up to {size} more or less can be just the day.", size=v.size(said.by_chance, said.measure))
+    return v.lines(value, v.sentences(start, swing))
+
+
+@phrase(em.AllAnswered)
+def all_answered(said: em.AllAnswered, v: Voice) -> str:
+    return v.say("That is all, thank you. I will not ask it again.")
 
 
 @phrase(m.EnrolUnclear)
@@ -201,13 +218,13 @@ def which_place(said: WhichPlace, v: Voice) -> str:
 def enrolled(said: m.Enrolled, v: Voice) -> str:
     return v.paragraphs(
         v.lines(
-            v.say("All set, thank you."),
+            v.say("All set, thank you. Anything else I ask when I need it."),
             v.say("Your time: {weekday}, {time}", weekday=v.weekday(said.weekday), time=v.time(said.at)),
             v.say("First check-in: {day}", day=v.day(said.first)),
         ),
         v.say(
-            "Please keep in mind: I am not a doctor and I cannot send help. If you feel very ill, call your local"
-            " emergency number. You can start now, or at your usual time."
+            "I cannot send help. If you feel very ill, call your local emergency number."
+            " You can start now, or at your usual time."
         ),
     )
 

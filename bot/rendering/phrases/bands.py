@@ -214,6 +214,7 @@ REASONS: dict[str, str] = {
     "eating_worries": N_("I do not compare weight here."),
     "lower_number_not_lower": N_("The lower number must be the smaller one."),
     "medicine_slows_the_pulse": N_("Your medicine slows the pulse, so no table fits."),
+    "cautions_not_given": N_("First I need to know of medicines that slow the pulse."),
     "not_completed": N_("It was not finished, so there is nothing to compare."),
     "one_number_missing": N_("One number is missing."),
     "pregnant": N_("In pregnancy this is not compared."),

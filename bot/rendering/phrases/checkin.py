@@ -109,7 +109,10 @@ def check_in_opens(said: m.CheckInOpens, v: Voice) -> str:
 @phrase(m.Ask)
 def ask_measure(said: m.Ask, v: Voice) -> str:
     again = ASKED_AGAIN.get(said.measure, ())
-    parts = [v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit)]
+    parts = []
+    if said.again:
+        parts.append(v.say("Once more, so that your start is solid."))
+    parts.append(v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit))
     if said.attempts > 1:
         parts.append(
             v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)

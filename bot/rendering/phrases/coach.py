@@ -101,6 +101,7 @@ ABOUT: dict[str, str] = {
     "better": N_("they say that it is better"),
     "same": N_("they say that it is still the same"),
     "worse": N_("they say that it is worse"),
+    "start_alone": N_("perhaps only an unusual first reading"),
     "not_meant": N_("they say that it was not meant"),
 }
 
@@ -234,10 +235,16 @@ def in_short(v: Voice, code: str) -> Html:
 def what(v: Voice, one: FlagFact, units: Units) -> Html:
     """What a flag is about, with its number: "Waist: worse, confirmed, +6 cm"."""
     number = figure(v, one, units)
-    said = v.listed([in_short(v, one.code), *([number] if number else [])])
+    said = v.listed([in_short(v, one.code), *([number] if number else []), *_note(v, one)])
     if one.measure and one.code in OF_A_MEASURE:
         return v.say("{measure}: {what}", measure=names.measure(v, one.measure), what=said)
     return said
+
+
+def _note(v: Voice, one: FlagFact) -> Iterator[Html]:
+    """What else must be known wherever a change is told: that only its start may have been out of the ordinary."""
+    if ("about", "start_alone") in one.evidence:
+        yield v.say(ABOUT["start_alone"])
 
 
 def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
@@ -422,7 +429,17 @@ def client_word(said: cm.ClientWord, v: Voice) -> str:
 
 @phrase(cm.ClientEnrolled)
 def client_enrolled(said: cm.ClientEnrolled, v: Voice) -> str:
-    return v.say("{name} has joined and answered the first questions.", name=v.name(said.name))
+    lead = v.say("{name} has joined and answered the first questions.", name=v.name(said.name))
+    if not said.alike:
+        return lead
+    return v.sentences(
+        lead,
+        v.say(
+            "Another of your clients is called {name}, too. You can give either a name that only you see: open the"
+            " card, and press Rename.",
+            name=v.name(said.alike),
+        ),
+    )
 
 
 @phrase(cm.ClientLeft)

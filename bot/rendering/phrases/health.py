@@ -113,8 +113,14 @@ def health_said(said: m.HealthSaid, v: Voice) -> str:
         v.say("Tables: {tables}", tables=tables) if tables else "",
         v.say("Height: {height}", height=v.amount(said.height, measure="height")) if said.height is not None else "",
         v.say("Family background: {background}", background=background) if background else "",
-        v.say("Health: {facts}", facts=held) if held else v.say("Health: nothing on my list."),
+        _health(v, held, asked=said.asked),
     )
+
+
+def _health(v: Voice, held: str, *, asked: bool) -> str:
+    if held:
+        return v.say("Health: {facts}", facts=held)
+    return v.say("Health: nothing on my list.") if asked else v.say("Health: I have not asked yet.")
 
 
 @phrase(m.AboutMe)

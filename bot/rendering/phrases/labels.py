@@ -89,6 +89,7 @@ LABELS: dict[str, str] = {
     "settings": N_("Settings"),
     "fact_wrong": N_("That is not right"),
     "about_me": N_("About me"),
+    "ask_missing": N_("Ask me what is missing"),
     "take_off": N_("Take it off the list"),
     "seen": N_("Seen"),
     "open_card": N_("Open card"),

@@ -6,6 +6,7 @@ from bot.rendering.phrases import bands, phrase
 from bot.rendering.phrases.sources import cited
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.client import start_messages as sm
 
 # The measurement error with its causes. One sentence each: other languages would decline the causes.
 _TAPE = N_("Too close to call: a tape can differ by up to {error}.")
@@ -34,6 +35,8 @@ CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")
 
 CONTEXT: dict[str, str] = {
     "first_reading": N_("I compare later ones with this one."),
+    "start_again": N_("I ask once more next week, so that your start is solid."),
+    "start_alone": N_("A first value can be unusual, and the next ones drift back. So I wait and see."),
     "different_conditions": N_("Some things differed: less sure."),
     "flat_weight_smaller_waist": N_("A waist can change when weight does not."),
     "matters_but_unsure": N_("One reading alone cannot show more."),
@@ -61,6 +64,8 @@ def verdict_said(said: m.VerdictSaid, v: Voice) -> str:
     match said.kind:
         case "no_baseline":
             return v.say("This is your starting point.")
+        case "starting":
+            return v.say("This is part of your starting point.")
         case "too_soon":
             return v.say("It is too soon to compare it with your first one.")
         case "not_comparable":
@@ -120,16 +125,32 @@ def _meaning(said: m.VerdictSaid, v: Voice) -> Html:
             return v.say("Twice now: a bit better.")
         case "better" if confirmed:
             return v.say("Twice now: a change for the better.")
+        case "better" if said.last:
+            return v.say("It looks better. Seen once, it is not sure.")
         case "better":
             return v.say("It looks better. Next time will tell.")
         case "worse" if confirmed or said.strength == "twice":
             return v.say("Twice now: please tell your coach.")
+        case "worse" if said.last:
+            return v.say("It can pass. If it stays, tell your coach.")
         case "worse":
             return v.say("It can pass. Next time will tell.")
         case _ if confirmed:
             return v.say("Twice now, so it is a real change.")
+        case _ if said.last:
+            return v.say("Seen once, it is not sure.")
         case _:
             return v.say("Next time will tell if it stays.")
+
+
+@phrase(sm.StartTaken)
+def start_taken(said: sm.StartTaken, v: Voice) -> str:
+    if said.again:
+        return v.say(
+            "Your two values are far apart. That happens. I ask once more next week, to be sure of your start."
+        )
+    amount = v.amount(said.amount, measure=said.measure)
+    return v.say("Taken together, your start is {amount}. I compare later ones with it.", amount=amount)
 
 
 @phrase(m.Context)

@@ -15,6 +15,7 @@ from core.watching.digest import LIMIT
 
 VERDICTS: dict[str, str] = {
     "no_baseline": N_("first one"),
+    "starting": N_("part of the start"),
     "too_soon": N_("too soon to compare"),
     "within_error": N_("within chance"),
     "better": N_("better"),
@@ -67,6 +68,7 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         state = v.say("Not there yet: still answering the first questions.")
     return v.lines(
         who,
+        v.say("They call themselves {name}.", name=v.name(said.own_name)) if said.own_name else "",
         v.say("You stand in for {name}.", name=v.name(said.for_coach)) if said.for_coach else "",
         state,
         "" if said.reachable else v.say("Messages to them do not arrive at the moment."),

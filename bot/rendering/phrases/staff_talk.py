@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.rendering.phrases import phrase
+from bot.rendering.phrases import names, phrase
 from bot.rendering.voice import Voice
 from core.dialogue.staff import talk_messages as tm
 
@@ -41,3 +41,30 @@ def thanks_to_nobody(said: tm.ThanksToNobody, v: Voice) -> str:
     return v.say(
         "You are welcome. Your thanks went to nobody: for a client to get them, answer their message, or press Write."
     )
+
+
+# --- files and pictures ---------------------------------------------------------------------------------------------
+
+
+@phrase(tm.AskExport)
+def ask_export(said: tm.AskExport, v: Voice) -> str:
+    return v.say("All readings of {name}: in which form?", name=v.name(said.name))
+
+
+@phrase(tm.NothingToExport)
+def nothing_to_export(said: tm.NothingToExport, v: Voice) -> str:
+    return v.say("There are no readings of {name} yet.", name=v.name(said.name))
+
+
+@phrase(tm.AskPicture)
+def ask_picture(said: tm.AskPicture, v: Voice) -> str:
+    name = v.name(said.name)
+    if said.none:
+        return v.say("There is no picture of {name} yet: it takes two readings of the same measure.", name=name)
+    if said.measure:
+        return v.say(
+            "{measure}: there are not two readings of {name} yet. Choose another:",
+            measure=names.measure(v, said.measure),
+            name=name,
+        )
+    return v.say("Which picture of {name}?", name=name)

@@ -6,8 +6,9 @@ from dataclasses import replace
 from decimal import Decimal
 
 from core.client import Background, Caution, Sex
-from core.dialogue.client import check_in, enrolment, health
+from core.dialogue.client import check_in, enrolment, health, needed
 from core.dialogue.client import messages as m
+from core.dialogue.client.effects import ChangeClient
 from core.dialogue.client.states import Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
@@ -29,7 +30,8 @@ def page(d: ClientStep) -> None:
     """Everything known, with a button for each."""
     say_facts(d)
     choices = (Choice(f"my:{what}", f"set:{what}") for what in FACTS)
-    d.say(m.AboutMe(), *rows_of(*choices, Choice("units", "set:units")))
+    rest = (Choice("ask_missing", "set:missing"),) if needed.for_plan(d) else ()
+    d.say(m.AboutMe(), *rows_of(*choices, Choice("units", "set:units")), *((rest,) if rest else ()))
 
 
 def say_facts(d: ClientStep) -> None:
@@ -43,6 +45,7 @@ def say_facts(d: ClientStep) -> None:
             background=profile.background or "",
             cautions=tuple(sorted(profile.cautions)),
             medicines=tuple(sorted(profile.medicines)),
+            asked=profile.cautions_known,
         )
     )
 
@@ -101,6 +104,8 @@ def pressed(d: ClientStep, asking: Setting, value: str) -> bool:
     """A button under one fact; False if it does not belong to it."""
     match asking.what:
         case "cautions" if value == DONE:
+            d.do(ChangeClient("cautions_known", True))
+            d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions_known=True))
             _store(d, asking, {"cautions": ",".join(sorted(_chosen(asking)))})
         case "cautions" if value in CAUTIONS:
             _tick(d, asking, _chosen(asking) ^ {value})

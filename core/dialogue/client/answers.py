@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
-from core.dialogue.client import check_in, home_bp_week, readings, safety, weighing_guard
+from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, ChangeClient
 from core.dialogue.client.states import (
@@ -18,6 +18,7 @@ from core.dialogue.client.states import (
     Awaiting,
     ChoosingDay,
     Confirming,
+    Enrolling,
     Gate,
     Repeating,
     Setting,
@@ -187,6 +188,13 @@ def take_answers(d: ClientStep, event: Text, answers: tuple[Answer, ...], asked:
     if isinstance(open_before, Repeating) and d.asking is None and d.state.day is not None:
         if open_before.measure in kept and not MEASURES[open_before.measure].series:
             check_in.ask_next(d)
+        return
+    if isinstance(open_before, Enrolling) and d.asking is open_before:
+        if open_before.measure in kept:  # given before the facts it needs: they are asked another time
+            d.ask(None)
+            check_in.ask_next(d)
+        else:
+            needed.say_question(d, open_before)
         return
     if not isinstance(open_before, Awaiting):
         return
@@ -712,18 +720,26 @@ def reply_to_reading(d: ClientStep, measure: Measure, reading: Reading, *, said_
         if band != _band_before(d, measure, reading) and not set(band.notes) & NO_TABLE_FITS:
             d.say(band)
         sources.append(band.source)
-    if verdict is not None:
+    if verdict is not None and verdict.kind is Change.STARTING:
+        d.say(readings.start_said(d, measure))
+    elif verdict is not None:
         d.say(readings.verdict_said(d, measure, found))
         if measure.error is not None:
             sources.append(measure.error.source.key)
     told = {*d.state.told, *d.state.cautioned}
-    if context := next((key for key in found.context if key not in told), None):
+    if context := next((key for key in _contexts(d, measure, found) if key not in told), None):
         d.say(m.Context(context))
         d.become(told=(*d.state.told, context))
         if context in {said for _, said in measure.misled_by}:  # a caution: once, not at every retest
             d.become(cautioned=(*d.state.cautioned, context))
     goal_progress(d, measure, reading, found)
     d.become(sources=tuple(sources))
+
+
+def _contexts(d: ClientStep, measure: Measure, found: Assessment) -> tuple[str, ...]:
+    """What may be said beside a reading. A measure that is not in the plan is not asked for again."""
+    asked = d.facts.slot is not None and measure.key in check_in.asked_of(d)
+    return tuple("first_reading" if key == "start_again" and not asked else key for key in found.context)
 
 
 def band_for(d: ClientStep, measure: Measure, reading: Reading, found: Assessment) -> m.BandSaid | None:

@@ -193,7 +193,7 @@ def act(d: ClientStep, event: Press) -> None:
     if not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
         return
-    if isinstance(d.asking, Enrolling) and verb != "fact":
+    if isinstance(d.asking, Enrolling) and verb != "fact" and (verb == "e" or not d.asking.measure):
         enrolment.enrolling(d, event, d.asking)
         return
     if d.facts.status is Status.LEFT and verb not in ("set", "forget", "back", "move"):
@@ -440,6 +440,9 @@ def _open_setting(d: ClientStep, what: str, event: Press) -> Fits:
             leaving.my_data(d)
         case "about_me":
             about_me.page(d)
+        case "missing":
+            if not enrolment.ask_the_rest(d):
+                about_me.page(d)
         case "pause":
             pausing.pause(d)
         case "goal":

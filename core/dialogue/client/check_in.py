@@ -7,16 +7,17 @@ from decimal import Decimal
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import help_and_menu, looking_back, programme
+from core.dialogue.client import help_and_menu, looking_back, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
-from core.dialogue.client.states import Asking, Awaiting, Gate, PressureWeek, Setting
+from core.dialogue.client.states import Asking, Awaiting, Enrolling, Gate, PressureWeek, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.client.week_messages import AnotherDay
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
+from core.judging.start import counted_from
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.blood_pressure import BLOOD_PRESSURE
 from core.measures.cautions import ASK_FIRST
@@ -31,6 +32,7 @@ LATE_TIMES, LATEST = 3, 4  # check-ins answered late on one weekday; days late a
 HINT_EVERY = 4  # check-ins: how often it is said that a line about the week is welcome
 RETESTED = (MeasureKind.BODY, MeasureKind.FUNCTION)
 ASKED_IN_VAIN = 2  # check-ins
+STARTS_AGAIN = "starts_again"  # of what was told in a check-in
 TOLD_AGAIN_AFTER = 4  # ours, check-ins: a coach who has dealt with it need not do so every week
 
 
@@ -73,7 +75,7 @@ def watch_retests(d: ClientStep, day: date) -> None:
     before = dict(d.state.owed)
     owed = []
     for key in agenda_for(d, day):
-        if MEASURES[key].kind not in RETESTED or not d.facts.of(key):
+        if MEASURES[key].kind not in RETESTED or not d.facts.of(key) or d.starts_again(key, day):
             continue
         times = before.get(key, -1) + (key not in before or not d.facts.missed)
         owed.append((key, times))
@@ -98,19 +100,29 @@ def asked_of(d: ClientStep) -> set[str]:
 
 def askable(d: ClientStep, measure: Measure) -> bool:
     """Whether a measure is not derived and not excluded for this person."""
-    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not d.facts.plan.own_question):
+    if measure.kind is MeasureKind.DERIVED or (measure.client_words and not _own_words(d, measure)):
         return False
+    if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
+        return False  # nobody can say that it is safe for them
     agreed = measure.key in d.facts.plan.cleared
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
 
 
+def _own_words(d: ClientStep, measure: Measure) -> bool:
+    """Whether a question of the client's own is there, or can still be asked for."""
+    coming = measure.key in d.facts.plan.measures and bool(needed.for_measure(d, measure))
+    return bool(d.facts.plan.own_question) or coming
+
+
 def is_due(d: ClientStep, key: str, day: date) -> bool:
-    taken = d.facts.of(key)
-    last = taken[-1].taken_at if taken else None
-    if MEASURES[key].body is BodySize.STATURE and d.facts.profile.stature is not None:
+    measure, taken = MEASURES[key], d.facts.of(key)
+    if measure.body is BodySize.STATURE and d.facts.profile.stature is not None:
         return False
+    if d.starts_again(key, day):
+        return True
+    last = counted_from(measure, d.begun(key) or taken[-1:])
     return schedule.retest_due(key, last, d.facts.plan.interval(key), day, d.facts.zone)
 
 
@@ -145,6 +157,9 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         d.become(agenda=tuple(rest))
         d.say(m.RestTooHigh(key, tuple(sorted(too_high))))
         ask_next(d, quietly=quietly)
+        return
+    if missing := needed.for_measure(d, measure):  # the measure stays on the agenda meanwhile
+        needed.put(d, Enrolling(missing[0], missing[1:], measure=key))
         return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())
@@ -181,7 +196,10 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
     attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
     weekly = measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY) and d.facts.of(measure.key)
     turn = d.today.toordinal() // 7 if weekly else 0
-    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn), *buttons(d, measure))
+    again = STARTS_AGAIN not in d.state.told and d.starts_again(measure.key, d.state.day or d.today)
+    if again:  # why it comes so soon is said once in a check-in
+        d.become(told=(*d.state.told, STARTS_AGAIN))
+    d.say(m.Ask(measure.key, d.asked_in(measure), first, attempts, turn, again), *buttons(d, measure))
 
 
 def buttons(d: ClientStep, measure: Measure) -> Rows:
@@ -216,7 +234,7 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     """Everything asked today is answered, skipped or postponed. quietly: without praise, which would be out of
     place."""
     answered, day = d.state.day is not None, d.state.day
-    if d.state.day is not None and programme.runs_out(d.facts.plan, d.state.day):
+    if day is not None and d.facts.plan.closes_on(day):
         programme.finish(d)
         return
     d.ask(None)
@@ -233,7 +251,7 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     following = d.next_slot()
     if following is not None:
         hint = len(d.facts.of("energy")) % HINT_EVERY == 1
-        row = (Choice("progress", "set:progress"), Choice("source", "src"))
+        row: tuple[Choice, ...] = (Choice("progress", "set:progress"), Choice("source", "src"))
         better = better_day(d)
         if better is not None:
             d.say(AnotherDay(better))
@@ -258,7 +276,9 @@ def better_day(d: ClientStep) -> int | None:
 
 def kept_in_a_row(d: ClientStep) -> int:
     """Consecutive check-ins answered, including this one, within the last twelve weeks."""
-    days = sorted({d.facts.local(r.taken_at).date() for r in d.facts.of("energy")}, reverse=True)
+    days = sorted(
+        {d.facts.local(r.taken_at).date() for r in d.facts.of("energy") if r.how is not How.UNASKED}, reverse=True
+    )
     count, last = 1, d.today
     for day in days:
         if day == last:
@@ -287,9 +307,12 @@ def today(d: ClientStep) -> None:
     if d.state.day is not None and isinstance(d.asking, Awaiting):
         ask(d, MEASURES[d.asking.measure])
         return
+    if isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
+        return
     last = schedule.latest_due(d.facts.slot, d.facts.zone, d.now).day if d.facts.slot else d.today
     recent = d.today - last <= timedelta(days=2) and d.facts.answered != last
-    if recent or not d.facts.of("energy"):
+    if recent or d.facts.answered is None:
         open_check_in(d, last if recent else d.today)
         return
     following = d.next_slot()
@@ -315,3 +338,5 @@ def close_setting(d: ClientStep) -> None:
         d.ask(back)
         if isinstance(back, Awaiting):
             ask(d, MEASURES[back.measure])
+        elif isinstance(back, Enrolling):
+            needed.say_question(d, back)

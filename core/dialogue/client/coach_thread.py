@@ -10,11 +10,12 @@ from core.dialogue.client import check_in, help_and_menu
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient, Lower, NotifyCoach, PassOn, Raise
 from core.dialogue.client.messages_to_coach import ClientBack, ClientMoved
-from core.dialogue.client.states import Awaiting, Setting, State
+from core.dialogue.client.states import Awaiting, Enrolling, Setting, State
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Join
 from core.dialogue.kit.events import FromCoach, PlanChanged, Reachability
 from core.dialogue.kit.messages import KeptAsItWas, Stranger
+from core.measures import MEASURES
 from core.watching.flags import Code, Ended, flag
 
 ANSWER_GOES_TO_COACH = timedelta(hours=48)
@@ -66,7 +67,8 @@ def plan_changed(d: ClientStep, event: PlanChanged) -> None:
     """The coach's changes apply from the next question on; an open question no longer in the plan is dropped."""
     wanted = check_in.asked_of(d)
     d.become(agenda=tuple(k for k in d.state.agenda if k in wanted))
-    gone = isinstance(d.asking, Awaiting) and d.asking.measure not in wanted
+    asked = d.asking.measure if isinstance(d.asking, Awaiting | Enrolling) else ""
+    gone = asked in MEASURES and asked not in wanted
     if event.what:
         d.say(m.PlanNews(event.what, event.detail))
     if gone:

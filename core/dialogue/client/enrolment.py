@@ -6,11 +6,12 @@ import re
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date, time, timedelta
-from decimal import Decimal
+from decimal import ROUND_FLOOR, Decimal
 
-from core.care import NumberVisibility, Slot, Status, Units
+from core.care import NumberVisibility, Slot, Status
 from core.client import Background, Caution, Sex
-from core.dialogue.client import check_in, cohort_membership
+from core.dialogue.client import check_in, cohort_membership, needed, readings
+from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.facts import InvitationFact
@@ -22,6 +23,7 @@ from core.dialogue.kit.effects import Choice, Erase, Join, Rows
 from core.dialogue.kit.events import Command, Press, Text
 from core.dialogue.kit.messages import OldButton, WhichPlace
 from core.dialogue.kit.step import rows_of
+from core.judging.change import mdc95
 from core.language import ENGLISH, Intent, plain
 from core.language.days import day_of_week
 from core.language.intents import intent_of, weekday_and_time
@@ -29,10 +31,11 @@ from core.language.lexicon import Question
 from core.language.questions import asked
 from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import ProfileFact, Understood
+from core.measures.measure import Measure, Understood
 from core.measures.own_question import OWN_QUESTION
 from core.measures.weight import WEIGHT
-from core.quantity import Better, Unit
+from core.quantity import Amount, Better, Unit
+from core.reading import How, Reading
 from core.understanding.answers_in_text import whole_numbers
 from core.understanding.health_facts import HealthFact, Stance, What, health_in
 from core.understanding.plausibility import DoubtKind, doubt
@@ -41,23 +44,9 @@ ADULT = 18
 OLDEST = 110
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 SHORT_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-](\d\d)")
-MEDICINE = "medicine:"  # before the name of one among the ticks
-SURE = ("young", "too_young", "stature_sure")  # an answer is being confirmed
 AGE = ("adult", "young", "too_young")  # not to be skipped: only adults may go on
 DOOR_STAYS_OPEN = timedelta(days=1)  # ours: for a mistake in the year of birth; then everything is erased
 
-# In the order asked. A `ProfileFact` is asked only if a measure of the plan needs it, any other always.
-QUESTIONS = (
-    "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "own_question",
-    "weekday", "time", "zone",
-)  # fmt: skip
-FACTS = frozenset(fact.value for fact in ProfileFact)
-
-UNIT_SETS = {
-    "kg": Units(Unit.KILOGRAM, Unit.CENTIMETRE),
-    "lb": Units(Unit.POUND, Unit.INCH),
-    "st": Units(Unit.STONE, Unit.INCH),
-}
 UNITS_CALLED = {
     Unit.KILOGRAM: "kg",
     Unit.CENTIMETRE: "kg",
@@ -76,12 +65,6 @@ PLAIN = frozenset(  # what anybody may ask before there is an answer to speak of
         Question.MISSED,
     }
 )
-BACKGROUNDS = tuple(b.value for b in Background)
-CAUTIONS = (
-    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.RATE_LIMITING_MEDICINE,
-    Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
-)  # fmt: skip
-HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00", "20:00")
 
 
 def arrive(d: ClientStep, invitation: InvitationFact) -> None:
@@ -112,7 +95,7 @@ def open_invitation(d: ClientStep, event: Command) -> None:
     if d.facts.consented and invitation.cohort is not None:
         cohort_membership.join_by_link(d)
         if isinstance(d.asking, Enrolling):
-            ask_question(d, d.asking.question, d.asking.chosen)
+            needed.say_question(d, d.asking)
         return
     if d.facts.consented:
         if invitation.by_name == d.facts.coach_name and d.facts.status is not Status.LEFT:
@@ -164,7 +147,8 @@ def consenting(d: ClientStep, event: Text | Press) -> None:
             d.facts = replace(d.facts, consented=True, status=Status.ENROLLING)
             for cohort in d.facts.cohorts:
                 cohort_membership.welcome(d, cohort)
-            _next(d, questions(d))
+            question, *rest = needed.at_the_start(d)
+            needed.put(d, Enrolling(question, tuple(rest)))
         case "no":
             d.say(m.ConsentDeclined(d.facts.coach_name), (Choice("agree", "consent:yes"),))
         case "what":
@@ -204,90 +188,44 @@ def _as_consent(d: ClientStep, text: str) -> str:
 # --- questions --------------------------------------------------------------------------------------------------
 
 
-def questions(d: ClientStep) -> tuple[str, ...]:
-    """The questions this plan needs, except those the coach already filled in."""
-    planned = [MEASURES[key] for key in d.facts.plan.measures if key in MEASURES]
-    needed = {fact.value for measure in planned for fact in measure.needs}
-    known = {
-        "birth_year": d.facts.profile.birth_year or d.facts.profile.birth_date,
-        "sex": d.facts.profile.sex,
-        "stature": d.facts.profile.stature,
-        "background": d.facts.profile.background,
-        "own_question": d.facts.plan.own_question,
-        "weekday": d.facts.cohorts and d.facts.slot,  # members who joined by a cohort's link have its day and time
-        "time": d.facts.cohorts and d.facts.slot,
-    }
-    return tuple(
-        question for question in QUESTIONS if (question in needed or question not in FACTS) and not known.get(question)
-    )
-
-
-def _next(d: ClientStep, left: tuple[str, ...]) -> None:
-    if not left:
-        _finish(d)
-        return
-    question, *rest = left
-    repeat(d, Enrolling(question, tuple(rest)))
-
-
-def repeat(d: ClientStep, asking: Enrolling) -> None:
-    """Put a question; what is known of their health is ticked already."""
-    if asking.question == "cautions":
-        asking = replace(asking, chosen=tuple(dict.fromkeys((*asking.chosen, *sorted(d.facts.profile.cautions)))))
-    d.ask(asking)
-    ask_question(d, asking.question, asking.chosen)
-
-
-def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> None:
-    if question in SURE and chosen:
-        _ask_if_sure(d, question, chosen[0])
-        return
-    ticks = tuple(c for c in chosen if not c.startswith(MEDICINE))
-    d.say(m.EnrolQuestion(question, d.facts.coach_name, ticks), *choices_for(question, chosen))
-
-
-def _ask_if_sure(d: ClientStep, question: str, value: str) -> None:
-    """Ask about a birth year that would end enrolment or has ended it, or a height that is far from usual."""
-    if question == "young":
-        d.say(m.AskBirthYear(int(value)), *choices_for(question))
-    elif question == "too_young":
-        d.say(m.ForAdults(d.facts.coach_name), *choices_for(question))
+def _next(d: ClientStep, asking: Enrolling, left: tuple[str, ...]) -> None:
+    """This question is answered or skipped, and not asked again: put the next one, or go on."""
+    _met(d, asking)
+    if asking.measure and not _still_wanted(d, asking.measure):  # "leave my weight out": its height is not needed
+        left = ()
+    if left:
+        needed.put(d, replace(asking, question=left[0], left=left[1:], chosen=()))
+    elif asking.measure:
+        go_on(d)
     else:
-        d.say(m.AskIfSure("height", d.shown(MEASURES["height"], Decimal(value))), *choices_for(question))
+        _finish(d)
 
 
-def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
-    """The buttons of a question; the last row skips it."""
+def _met(d: ClientStep, asking: Enrolling) -> None:
+    if asking.question not in d.state.met:
+        d.become(met=(*d.state.met, asking.question))
 
-    def answer(label: str, value: str, argument: str = "") -> Choice:
-        return Choice(label, f"e:{question}:{value}", argument)
 
-    match question:
-        case "sex":
-            rows = rows_of(answer("sex:female", "female"), answer("sex:male", "male"))
-        case "adult" | "young" | "stature_sure":
-            return ((answer("yes", "yes"), answer("no", "no")),)
-        case "too_young":
-            return ((answer("year_again", "again"),), (answer("forget_yes", "erase"),))
-        case "units":
-            rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
-        case "background":
-            rows = rows_of(*(answer(f"background:{b}", b) for b in BACKGROUNDS))
-        case "cautions":
-            left = [c.value for c in CAUTIONS if c.value not in chosen]
-            rows = rows_of(*(answer(f"caution:{c}", c) for c in left), width=1)
-            return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
-        case "numbers":
-            return rows_of(*(answer(f"numbers:{n}", n) for n in ("shown", "coach_only", "leave_out")), width=1)
-        case "own_better":
-            return ((answer("better:higher", "higher"), answer("better:lower", "lower")),)
-        case "weekday":
-            rows = rows_of(*(answer(f"weekday:{n}", str(n)) for n in range(7)), width=4)
-        case "time":
-            rows = rows_of(*(answer("hour", h, h) for h in HOURS), width=3)
-        case _:
-            rows = ()
-    return (*rows, (answer("skip", "skip"),))
+def _still_wanted(d: ClientStep, key: str) -> bool:
+    return key not in MEASURES or (key in check_in.asked_of(d) and check_in.askable(d, MEASURES[key]))
+
+
+def go_on(d: ClientStep) -> None:
+    """What the measure needed is known: ask for it, unless it does not fit this person."""
+    d.become(asking=None, agenda=tuple(k for k in d.state.agenda if _still_wanted(d, k)))
+    if d.state.day is not None:
+        check_in.ask_next(d)
+    else:
+        d.say(em.AllAnswered())
+
+
+def ask_the_rest(d: ClientStep) -> bool:
+    """Put every question the plan will need, one after the other; False if there is none."""
+    missing = needed.for_plan(d)
+    if not missing:
+        return False
+    needed.put(d, Enrolling(missing[0], missing[1:], measure=needed.ALL_OF_THEM))
+    return True
 
 
 def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
@@ -298,24 +236,43 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
         pressed, _, value = rest.partition(":")
         if verb != "e" or pressed != question:  # from before questions were numbered
             d.say(OldButton())
-            ask_question(d, question, asking.chosen)
+            needed.say_question(d, asking)
             return
     else:
         value = _typed(d, event.text, question)
         if question != OWN_QUESTION.key and _plain_question(d, event.text, ()):
-            ask_question(d, question, asking.chosen)
+            needed.say_question(d, asking)
             return
+    if not _answered(d, asking, value, event):
+        unclear(d, asking)
+
+
+def answered_in_words(d: ClientStep, event: Text, asking: Enrolling) -> bool:
+    """An answer typed to a question that a measure has raised; False if the text is anything else."""
+    if intent_of(event.text, d.words) in (Intent.LATER, Intent.STOP):
+        return False
+    return _answered(d, asking, _typed(d, event.text, asking.question), event)
+
+
+def _answered(d: ClientStep, asking: Enrolling, value: str, event: Text | Press) -> bool:
+    """Take an answer, or leave the question out; False if it is not understood."""
+    question = asking.question
     if value == "skip" and question not in AGE:
         d.say(m.SkipCost(question))
-        _next(d, asking.left)
-        return
+        _next(d, asking, (AGE[0], *asking.left) if question == "birth_year" else asking.left)
+        return True
+    if question == "rating":
+        return bool(value) and _rating(d, asking, value, event)
     answer = CONFIRMED.get(question) or ANSWER[question]
-    if value and answer(d, asking, value):
-        return
-    if question in SURE:
-        ask_question(d, question, asking.chosen)
+    return bool(value) and answer(d, asking, value)
+
+
+def unclear(d: ClientStep, asking: Enrolling) -> None:
+    """Say what an answer looks like."""
+    if asking.question in needed.SURE:
+        needed.say_question(d, asking)
     else:
-        d.say(m.EnrolUnclear(question), *choices_for(question, asking.chosen))
+        d.say(m.EnrolUnclear(asking.question), *needed.choices_for(asking.question, asking.chosen))
 
 
 def _typed(d: ClientStep, text: str, question: str) -> str:
@@ -324,13 +281,13 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
         return "skip"
     if question == "cautions" and intent in (Intent.NO, Intent.DONE) and not health_in(text, d.words).facts:
         return "done"
-    if question == "adult" or (question in SURE and intent in (Intent.YES, Intent.NO)):
+    if question == "adult" or (question in needed.SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
     if question == "sex" and (sex := _called(d, text)) is not None:
         return sex.value
     if question == "units" and (units := _units_called(d, text)):
         return units
-    for row in choices_for(question):
+    for row in needed.choices_for(question):
         for choice in row:
             if plain(text) == plain(d.facts.label(choice.label, choice.argument)):
                 return choice.data.split(":", 2)[2]
@@ -362,6 +319,36 @@ def _units_called(d: ClientStep, text: str) -> str:
     return found.pop() if len(found) == 1 else ""
 
 
+def _by_chance(d: ClientStep, measure: Measure) -> Amount | None:
+    """The largest whole difference of two ratings that error alone may make; None without a known error."""
+    error = measure.error
+    if error is None or error.sem is None:
+        return None
+    return d.shown(measure, mdc95(2 * error.sem * error.sem).to_integral_value(rounding=ROUND_FLOOR))
+
+
+def _rating(d: ClientStep, asking: Enrolling, value: str, event: Text | Press) -> bool:
+    """The first rating: a start, and already something to tell."""
+    measure = needed.FIRST_RATING
+    heard = measure.understand(value, d.words, None) if measure.understand is not None else None
+    if not isinstance(heard, Understood) or heard.value not in measure.bounds.possible:
+        return False
+    ref = event.ref if isinstance(event, Text) else ""
+    reading = Reading(
+        measure=measure.key,
+        value=heard.value,
+        taken_at=event.at,
+        as_typed=value[:200],
+        unit=heard.unit,
+        how=How.UNASKED,  # of no check-in
+        key=f"{ref or event.at.isoformat()}:{measure.key}",
+    )
+    readings.record(d, reading, ref)
+    d.say(em.FirstValue(measure.key, d.shown(measure, heard.value), _by_chance(d, measure)))
+    _next(d, asking, asking.left)
+    return True
+
+
 def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
     year = year_in(d, value)
     this_year = d.today.year
@@ -373,7 +360,7 @@ def _birth_year(d: ClientStep, asking: Enrolling, value: str) -> bool:
     d.do(ChangeClient("birth_year", year))
     d.say(m.EnrolNoted(question="birth_year", year=year))
     left = ("adult", *asking.left) if this_year - year == ADULT else asking.left
-    _next(d, left)
+    _next(d, asking, left)
     return True
 
 
@@ -393,25 +380,25 @@ def year_in(d: ClientStep, value: str) -> int | None:
 
 def _sure_of_age(d: ClientStep, asking: Enrolling, year: int) -> None:
     """Ask before enrolment ends: a slip of the thumb must not close the door."""
-    d.ask(Enrolling("young", asking.left, (str(year),)))
-    ask_question(d, "young", (str(year),))
+    d.ask(replace(asking, question="young", chosen=(str(year),)))
+    needed.ask_question(d, "young", (str(year),))
 
 
 def _young(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "yes":
-        d.ask(Enrolling("too_young", asking.left, asking.chosen))
+        d.ask(replace(asking, question="too_young"))
         d.do(SetTimer(TURNED_AWAY, d.now + DOOR_STAYS_OPEN))
-        ask_question(d, "too_young", asking.chosen)
+        needed.ask_question(d, "too_young", asking.chosen)
         return True
     return _year_again(d, asking, "" if value == "no" else value)
 
 
 def _year_again(d: ClientStep, asking: Enrolling, year: str) -> bool:
     """The year of birth once more; "" asks for it."""
-    again = Enrolling("birth_year", asking.left)
+    again = replace(asking, question="birth_year", chosen=())
     d.ask(again)
     if not year:
-        ask_question(d, "birth_year")
+        needed.ask_question(d, "birth_year")
         return True
     if _birth_year(d, again, year):
         return True
@@ -446,7 +433,7 @@ def _erase(d: ClientStep) -> None:
 
 def _adult(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "yes":
-        _next(d, asking.left)
+        _next(d, asking, asking.left)
         return True
     if value == "no":
         _sure_of_age(d, asking, d.today.year - ADULT)
@@ -458,7 +445,7 @@ def _sex(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value not in {s.value for s in Sex}:
         return False
     d.do(ChangeClient("sex", Sex(value)))
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -476,8 +463,8 @@ def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
         meant, sure = doubtful.meant or meant, False
     if not sure:
         kept = str(meant.value)
-        d.ask(Enrolling("stature_sure", asking.left, (kept,)))
-        ask_question(d, "stature_sure", (kept,))
+        d.ask(replace(asking, question="stature_sure", chosen=(kept,)))
+        needed.ask_question(d, "stature_sure", (kept,))
         return True
     _keep_stature(d, asking, meant.value)
     return True
@@ -486,17 +473,17 @@ def _stature(d: ClientStep, asking: Enrolling, value: str) -> bool:
 def _keep_stature(d: ClientStep, asking: Enrolling, centimetres: Decimal) -> None:
     d.do(ChangeClient("stature", centimetres))
     d.say(m.EnrolNoted("stature", height=d.shown(MEASURES["height"], centimetres)))
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
 
 
 def _stature_sure(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "yes" and asking.chosen:
         _keep_stature(d, asking, Decimal(asking.chosen[0]))
         return True
-    again = Enrolling("stature", asking.left)
+    again = replace(asking, question="stature", chosen=())
     d.ask(again)
     if value == "no":
-        ask_question(d, "stature")
+        needed.ask_question(d, "stature")
         return True
     if _stature(d, again, value):
         return True
@@ -505,19 +492,19 @@ def _stature_sure(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _units(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    if value not in UNIT_SETS:
+    if value not in needed.UNIT_SETS:
         return False
-    d.do(ChangeClient("units", UNIT_SETS[value]))
-    d.facts = replace(d.facts, units=UNIT_SETS[value])
-    _next(d, asking.left)
+    d.do(ChangeClient("units", needed.UNIT_SETS[value]))
+    d.facts = replace(d.facts, units=needed.UNIT_SETS[value])
+    _next(d, asking, asking.left)
     return True
 
 
 def _background(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    if value not in BACKGROUNDS:
+    if value not in needed.BACKGROUNDS:
         return False
     d.do(ChangeClient("background", Background(value)))
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -526,7 +513,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if value == "done":
         _keep_cautions(d, asking)
         return True
-    if value in {c.value for c in CAUTIONS}:
+    if value in {c.value for c in needed.CAUTIONS}:
         chosen = frozenset({*asking.chosen, value})
     else:
         facts = [f for f in health_in(value, d.words).facts if f.sure and f.what in (What.CAUTION, What.MEDICINE)]
@@ -536,7 +523,7 @@ def _cautions(d: ClientStep, asking: Enrolling, value: str) -> bool:
     kept = tuple(c for c in asking.chosen if c in chosen)
     asking = replace(asking, chosen=(*kept, *sorted(chosen - set(kept))))
     d.ask(asking)
-    ask_question(d, "cautions", asking.chosen)
+    needed.ask_question(d, "cautions", asking.chosen)
     return True
 
 
@@ -546,24 +533,27 @@ def ticked(chosen: frozenset[str], facts: Iterable[HealthFact]) -> frozenset[str
     for fact in facts:
         medicine = fact.what is What.MEDICINE
         if fact.stance is Stance.SO:
-            ticks |= {Caution.RATE_LIMITING_MEDICINE.value, MEDICINE + fact.value} if medicine else {fact.value}
+            ticks |= {Caution.RATE_LIMITING_MEDICINE.value, needed.MEDICINE + fact.value} if medicine else {fact.value}
         elif not medicine:
             ticks.discard(fact.value)
         else:
-            ticks.discard(MEDICINE + fact.value)
-            if not any(tick.startswith(MEDICINE) for tick in ticks):
+            ticks.discard(needed.MEDICINE + fact.value)
+            if not any(tick.startswith(needed.MEDICINE) for tick in ticks):
                 ticks.discard(Caution.RATE_LIMITING_MEDICINE.value)
     return frozenset(ticks)
 
 
 def _keep_cautions(d: ClientStep, asking: Enrolling) -> None:
-    cautions = frozenset(Caution(c) for c in asking.chosen if not c.startswith(MEDICINE))
-    medicines = frozenset(c.removeprefix(MEDICINE) for c in asking.chosen if c.startswith(MEDICINE))
+    cautions = frozenset(Caution(c) for c in asking.chosen if not c.startswith(needed.MEDICINE))
+    medicines = frozenset(c.removeprefix(needed.MEDICINE) for c in asking.chosen if c.startswith(needed.MEDICINE))
     medicines |= d.facts.profile.medicines
     d.do(ChangeClient("cautions", cautions))
     if medicines != d.facts.profile.medicines:
         d.do(ChangeClient("medicines", medicines))
-    d.facts = replace(d.facts, profile=replace(d.facts.profile, cautions=cautions, medicines=medicines))
+    d.do(ChangeClient("cautions_known", True))
+    d.facts = replace(
+        d.facts, profile=replace(d.facts.profile, cautions=cautions, medicines=medicines, cautions_known=True)
+    )
     if Caution.HEART_FAILURE in cautions and not d.facts.plan.directed_weighing:
         begun = tuple(sorted(cautions))
         d.do(NotifyCoach(HealthChanged(d.facts.client_id, d.facts.name, begun, (), (), (), (), undirected=True)))
@@ -571,7 +561,7 @@ def _keep_cautions(d: ClientStep, asking: Enrolling) -> None:
     if Caution.EATING_WORRIES in cautions:  # the safe default: weight is neither asked, shown nor charted
         _leave_weight_out(d)
         left = tuple(q for q in left if q != "numbers")
-    _next(d, left)
+    _next(d, asking, left)
 
 
 def _leave_weight_out(d: ClientStep) -> None:
@@ -589,7 +579,7 @@ def _numbers(d: ClientStep, asking: Enrolling, value: str) -> bool:
         d.facts = replace(d.facts, plan=plan)
     else:
         return False
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -597,7 +587,7 @@ def _own_question(d: ClientStep, asking: Enrolling, value: str) -> bool:
     plan = replace(d.facts.plan, own_question=value[:200])
     d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
-    _next(d, ("own_better", *asking.left))
+    _next(d, asking, ("own_better", *asking.left))
     return True
 
 
@@ -607,7 +597,7 @@ def _own_better(d: ClientStep, asking: Enrolling, value: str) -> bool:
     plan = replace(d.facts.plan, own_better=Better(value))
     d.do(ChangeClient("plan", plan))
     d.facts = replace(d.facts, plan=plan)
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -620,7 +610,7 @@ def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if day is None or not 0 <= day <= 6:
         return False
     set_slot(d, weekday=day, at=at)
-    _next(d, tuple(q for q in asking.left if q != "time" or at is None))
+    _next(d, asking, tuple(q for q in asking.left if q != "time" or at is None))
     return True
 
 
@@ -629,7 +619,7 @@ def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
     if at is None:
         return False
     set_slot(d, at=at)
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -644,7 +634,7 @@ def _zone(d: ClientStep, asking: Enrolling, value: str) -> bool:
         return True
     set_slot(d, zone_name=found[0])
     d.say(m.EnrolNoted("zone", place=found[0], clock=d.facts.local(d.now).time()))
-    _next(d, asking.left)
+    _next(d, asking, asking.left)
     return True
 
 
@@ -688,7 +678,7 @@ def _finish(d: ClientStep) -> None:
     slot = d.facts.slot or set_slot(d)
     d.do(ChangeClient("status", Status.ACTIVE), NotifyCoach(ClientEnrolled(d.facts.client_id, d.facts.name)))
     d.facts = replace(d.facts, status=Status.ACTIVE)
-    d.state = State()
+    d.state = State(met=d.state.met, written=d.state.written)
     first: date = d.next_slot() or d.today
     d.say(
         m.Enrolled(slot.weekday, slot.at, first, d.facts.coach_name),

@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from core.care import Units
 from core.client import Background, Caution, Sex
-from core.dialogue.client import check_in, enrolment
+from core.dialogue.client import check_in, enrolment, needed
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient, NotifyCoach
 from core.dialogue.client.messages_to_coach import HealthChanged
@@ -102,7 +102,7 @@ def _values(d: ClientStep) -> dict[str, str]:
         "birth_date": "" if profile.birth_date is None else profile.birth_date.isoformat(),
         "sex": profile.sex or "",
         "background": profile.background or "",
-        "units": next((key for key, units in enrolment.UNIT_SETS.items() if units == d.facts.units), ""),
+        "units": next((key for key, units in needed.UNIT_SETS.items() if units == d.facts.units), ""),
         "zone": slot.zone_name if slot is not None else "",
         "weighing": "asked" if WEIGHT.key in d.facts.plan.measures else "",
     }
@@ -186,8 +186,8 @@ def _set(d: ClientStep, name: str, text: str) -> None:
             d.do(ChangeClient(name, background))
             profile = replace(profile, background=background)
         case "units" if text:
-            d.do(ChangeClient(name, enrolment.UNIT_SETS[text]))
-            d.facts = replace(d.facts, units=enrolment.UNIT_SETS[text])
+            d.do(ChangeClient(name, needed.UNIT_SETS[text]))
+            d.facts = replace(d.facts, units=needed.UNIT_SETS[text])
         case "zone" if text:
             enrolment.set_slot(d, zone_name=text)
         case "weighing":
@@ -221,7 +221,7 @@ def _say_back(
     now_asked = _asked(d)
     fields = tuple(name for name in TO_COACH if name in new)
     news = bool(begun or over or taken or stopped or fields)
-    units: Units | None = enrolment.UNIT_SETS.get(new.get("units", ""))
+    units: Units | None = needed.UNIT_SETS.get(new.get("units", ""))
     d.say(
         m.HealthNoted(
             begun=tuple(sorted(begun)),
@@ -275,6 +275,10 @@ def settle(d: ClientStep) -> None:
         d.ask(None)
         if d.state.day is not None:
             check_in.ask_next(d)
+        return
+    needs_it = MEASURES.get(d.asking.measure) if isinstance(d.asking, Enrolling) else None
+    if needs_it is not None and not check_in.askable(d, needs_it):
+        enrolment.go_on(d)
 
 
 # --- undoing ----------------------------------------------------------------------------------------------------
@@ -402,5 +406,5 @@ def while_enrolling(d: ClientStep, text: str, asking: Enrolling) -> bool:
         return False
     left = asking.left if WEIGHT.key in d.facts.plan.measures else tuple(q for q in asking.left if q != "numbers")
     d.ask(replace(asking, left=left))
-    enrolment.ask_question(d, asking.question, asking.chosen)
+    needed.say_question(d, asking)
     return True

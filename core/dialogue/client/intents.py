@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from core.dialogue.client import check_in, help_and_menu, pausing, safety, settings
+from core.dialogue.client import check_in, help_and_menu, needed, pausing, safety, settings
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS
-from core.dialogue.client.states import Awaiting
+from core.dialogue.client.states import Awaiting, Enrolling
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Choice
@@ -50,6 +50,8 @@ def courtesy(d: ClientStep, intent: Intent) -> None:
     d.say(said, *(() if help_and_menu.waiting(d) else help_and_menu.menu(d)))
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
+    elif isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
 
 
 def card(d: ClientStep, key: str, *, ruler: bool = False) -> None:

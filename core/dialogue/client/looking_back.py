@@ -31,7 +31,7 @@ SHELVES = {
 
 def is_due(d: ClientStep, day: date) -> bool:
     """Whether the check-in of `day` ends with a look back: four weeks after the last one, or after the start."""
-    since = d.state.looked_back or _start(d)
+    since = max((at for at in (d.state.looked_back, _start(d)) if at is not None), default=None)
     return since is not None and day - since >= SOONEST and kept(d, day) >= FEWEST_KEPT
 
 

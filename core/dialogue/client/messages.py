@@ -138,13 +138,15 @@ class CheckInOpens:
 @dataclass(frozen=True, slots=True)
 class Ask:
     """Ask for a measure. first: no earlier reading. attempts: how many values to send. turn: 0 for what was not
-    given before, else a number that is another one each week, so that the question can vary."""
+    given before, else a number that is another one each week, so that the question can vary. again: a further visit of
+    the start, and why is said."""
 
     measure: str
     unit: Unit
     first: bool = False
     attempts: int = 1
     turn: int = 0
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,10 +205,11 @@ class BandSaid:
 class VerdictSaid:
     """The meaning of the change.
 
-    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "not_comparable". strength:
-    "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in the
-    client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
+    kind: "better", "worse", "changed", "within_error", "too_soon", "no_baseline", "starting", "not_comparable".
+    strength: "possible", "twice" (seen twice, not yet certain), "confirmed" or "". difference (signed) and error are in
+    the client's unit; since: baseline date. A difference "within_error" is beyond it, but too little so to be given a
     meaning. important: whether the change reaches a published important difference; None if none is published.
+    last: nothing is asked any more, so that no next time can tell.
     """
 
     measure: str
@@ -216,6 +219,7 @@ class VerdictSaid:
     error: Amount | None
     since: date | None
     important: bool | None = None
+    last: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -1113,7 +1117,7 @@ class HealthNoted:
 
 @dataclass(frozen=True, slots=True)
 class HealthSaid:
-    """Everything known of the client's health, as the tables use it."""
+    """Everything known of the client's health, as the tables use it. asked: whether the cautions were."""
 
     year: int | None
     sex: str
@@ -1121,6 +1125,7 @@ class HealthSaid:
     background: str
     cautions: tuple[str, ...]
     medicines: tuple[str, ...]
+    asked: bool
 
 
 @dataclass(frozen=True, slots=True)

@@ -70,8 +70,11 @@ class ClientWord:
 
 @dataclass(frozen=True, slots=True)
 class ClientEnrolled:
+    """alike: the name they share with another client of this coach, "" if they share it with nobody."""
+
     client_id: int
     name: str
+    alike: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,3 +135,21 @@ class ClientInCohort:
     name: str
     cohort: str
     by: str
+
+
+News = (  # each with the client's name
+    UrgentFlag
+    | HealthChanged
+    | RepeatTaken
+    | SignAnswered
+    | ClientWord
+    | ClientEnrolled
+    | ClientLeft
+    | ClientPaused
+    | ProgrammeEnded
+    | NewRound
+    | ClientMoved
+    | ClientUnreachable
+    | ClientBack
+    | ClientInCohort
+)

@@ -13,6 +13,7 @@ from core.dialogue.client import (
     corrections,
     enrolment,
     health,
+    needed,
     pausing,
     progress_and_goals,
     safety,
@@ -92,7 +93,7 @@ def _say(d: ClientStep) -> None:
         case Consenting():
             enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
         case Enrolling() as asking:
-            enrolment.ask_question(d, asking.question, asking.chosen)
+            needed.say_question(d, asking)
         case Setting() as asking:
             _setting(d, asking)
         case _:

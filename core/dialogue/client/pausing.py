@@ -7,11 +7,11 @@ from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import check_in, programme
+from core.dialogue.client import check_in, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.messages_to_coach import ClientPaused
-from core.dialogue.client.states import Awaiting, Setting
+from core.dialogue.client.states import Awaiting, Enrolling, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language.intents import when
@@ -50,6 +50,8 @@ def snoozed(d: ClientStep) -> None:
     """The snooze is over: repeat the open question."""
     if isinstance(d.asking, Awaiting):
         check_in.ask(d, MEASURES[d.asking.measure])
+    elif isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking)
     elif d.state.day is not None and d.asking is None:
         check_in.ask_next(d)
 
@@ -57,16 +59,17 @@ def snoozed(d: ClientStep) -> None:
 def follow_up(d: ClientStep, mark: str) -> None:
     """The only reminder, a day later, if nothing of that check-in was answered."""
     open_day = d.state.day.isoformat() if d.state.day else ""
-    if d.facts.status is not Status.ACTIVE or open_day != mark or not isinstance(d.asking, Awaiting):
+    if d.facts.status is not Status.ACTIVE or open_day != mark or not isinstance(d.asking, Awaiting | Enrolling):
         return
     if d.facts.answered is not None and d.facts.answered.isoformat() >= mark:
         return
+    occasion = f"follow-up/{d.facts.client_id}/{mark}"
+    if isinstance(d.asking, Enrolling):
+        needed.say_question(d, d.asking, occasion=occasion)
+        return
     measure = MEASURES[d.asking.measure]
-    d.say(
-        m.FollowUp(measure.key, d.today.toordinal() // 7),
-        *check_in.buttons(d, measure),
-        occasion=f"follow-up/{d.facts.client_id}/{mark}",
-    )
+    again = m.FollowUp(measure.key, d.today.toordinal() // 7)
+    d.say(again, *check_in.buttons(d, measure), occasion=occasion)
 
 
 def pause(d: ClientStep, words: str = "") -> None:

@@ -27,14 +27,9 @@ GRACE = timedelta(days=7)  # how long the closing check-in is waited for
 FRESH = timedelta(days=14)  # ours: the end of one programme is the start of the next, unless it is longer ago
 
 
-def runs_out(plan: Plan, day: date) -> bool:
-    """Whether a check-in of this local date is the programme's last."""
-    return plan.programme is not None and plan.programme.ended is None and day >= plan.programme.last
-
-
 def is_overdue(plan: Plan, day: date) -> bool:
     """Whether the closing check-in was missed, so that the report is given without it."""
-    return plan.programme is not None and runs_out(plan, day) and day >= plan.programme.last + GRACE
+    return plan.programme is not None and plan.closes_on(day) and day >= plan.programme.last + GRACE
 
 
 def next_round(plan: Plan, weeks: int, today: date, now: datetime, zone: tzinfo) -> Plan:
@@ -65,7 +60,7 @@ def finish(d: ClientStep, not_asked: date | None = None) -> None:
     d.do(ChangeClient("plan", plan), ChangeClient("status", Status.FINISHED))
     whole = _report(d, programme, check_ins)
     hidden = frozenset(key for key, measure in MEASURES.items() if d.hidden(measure))
-    theirs = _report(d, programme, check_ins, hidden, to_client=True)
+    theirs = _report(d, programme, check_ins, hidden)
     d.say(LastReport(theirs))
     d.say(LastReportPicture(theirs))
     d.say(LastReportPicture(theirs, pdf=True), *next_steps())
@@ -83,12 +78,11 @@ def _report(
     programme: Programme,
     check_ins: dict[date, bool],
     hidden: frozenset[str] = frozenset(),
-    *,
-    to_client: bool = False,
 ) -> Report:
+    """For client and coach alike: the two may lie side by side, so neither calls a change what the other does not."""
     facts = d.facts
     return report(
-        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client),
+        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client=True),
         programme,
         d.today,
         check_ins,

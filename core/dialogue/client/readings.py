@@ -8,15 +8,18 @@ from decimal import Decimal
 from operator import attrgetter
 
 from core import schedule
+from core.care import Status
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Lower, NotifyCoach, Raise, Record
 from core.dialogue.client.facts import OpenFlag
 from core.dialogue.client.messages_to_coach import RepeatTaken
 from core.dialogue.client.results import verdict_told
+from core.dialogue.client.start_messages import StartTaken
 from core.dialogue.client.states import Written
 from core.dialogue.client.step import ClientStep
 from core.judging.assess import Assessment, assess
 from core.judging.change import Verdict
+from core.judging.start import start_of, together
 from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
@@ -90,7 +93,19 @@ def _alongside(d: ClientStep, measure: Measure, reading: Reading) -> dict[str, V
 def verdict_said(d: ClientStep, measure: Measure, found: Assessment) -> m.VerdictSaid:
     said = verdict_told(measure, found, d.facts.units, d.facts.zone)
     assert said is not None
-    return said
+    return replace(said, last=_is_last(d))
+
+
+def _is_last(d: ClientStep) -> bool:
+    """Whether this check-in closes the programme, or it is over."""
+    return d.facts.status is Status.FINISHED or (d.state.day is not None and d.facts.plan.closes_on(d.state.day))
+
+
+def start_said(d: ClientStep, measure: Measure) -> StartTaken:
+    """What the visits of the start are together."""
+    start = start_of(measure, d.begun(measure.key))
+    level = together(measure, start.visits).value
+    return StartTaken(measure.key, d.shown(measure, level), start.wants_another)
 
 
 def raise_flags(

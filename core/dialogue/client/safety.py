@@ -12,7 +12,7 @@ from datetime import datetime, time, timedelta
 from core import schedule
 from core.care import Status
 from core.client import Caution
-from core.dialogue.client import check_in
+from core.dialogue.client import check_in, needed
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import (
     NEXT_MORNING,
@@ -27,14 +27,14 @@ from core.dialogue.client.effects import (
 )
 from core.dialogue.client.messages_to_coach import SignAnswered
 from core.dialogue.client.readings import by_key, raise_flags
-from core.dialogue.client.states import Alarm, AlarmAsked, Awaiting, Consenting, Enrolling, Gate, Repeating
+from core.dialogue.client.states import Alarm, AlarmAsked, Asking, Awaiting, Consenting, Enrolling, Gate, Repeating
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
 from core.language.after_alarm import Later
 from core.language.danger_signs import Answer, Sighting, Who
 from core.measures import MEASURES
-from core.measures.measure import AlarmKind, Measure, MeasureKind, ReadingAlarm, Understood
+from core.measures.measure import AlarmKind, Measure, MeasureKind, ProfileFact, ReadingAlarm, Understood
 from core.reading import Reading
 from core.references.helplines import Topic, helpline
 from core.watching.flags import Code, Ended, Flag, flag, in_short, worded
@@ -237,10 +237,17 @@ def past_illness(d: ClientStep, sign: str) -> None:
     d.say(m.PastIllness(sign))
 
 
+def _must_be_answered(asking: Asking | None) -> bool:
+    """Whether an alarm leaves the question open: of somebody arriving, and the one that keeps them safe."""
+    return isinstance(asking, Enrolling) and (not asking.measure or asking.question == ProfileFact.CAUTIONS)
+
+
 def call_off_tests(d: ClientStep) -> None:
     """No function test today; the open question is dropped, other questions wait until the client continues."""
     resting = tuple(k for k in d.state.agenda if MEASURES[k].kind is not MeasureKind.FUNCTION)
-    arriving = isinstance(d.asking, Consenting | Enrolling)  # without their question they would be stuck
+    arriving = isinstance(d.asking, Consenting) or _must_be_answered(
+        d.asking
+    )  # without their question they would be stuck
     d.become(asking=d.asking if arriving else None, agenda=resting, gate_passed=None)
 
 
@@ -291,6 +298,8 @@ def _back_to(d: ClientStep, asking: AlarmAsked) -> None:
             check_in.ask(d, MEASURES[key])
         case Gate(signs=signs):
             (ask_signs if signs else ask_well)(d)
+        case Enrolling() as fact:
+            needed.say_question(d, fact)
         case _:
             pass
 

@@ -7,7 +7,7 @@ from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import NumberVisibility
-from core.dialogue.client import about_me, check_in, coach_thread, enrolment, health, pausing
+from core.dialogue.client import about_me, check_in, coach_thread, enrolment, health, needed, pausing
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import HOME, CancelTimer, ChangeClient, SetTimer
 from core.dialogue.client.states import Setting
@@ -63,7 +63,7 @@ def change(d: ClientStep, what: str) -> None:
         case "language":
             d.say(AskLanguage(), *rows_of(*(Choice(f"lang:{c}", f"lang:{c}") for c in LANGUAGES), width=3))
         case "units":
-            d.say(m.AskUnits(), tuple(Choice(f"units:{u}", f"units:{u}") for u in enrolment.UNIT_SETS))
+            d.say(m.AskUnits(), tuple(Choice(f"units:{u}", f"units:{u}") for u in needed.UNIT_SETS))
         case "numbers":
             rows = rows_of(
                 *(Choice(f"numbers:{n}", f"numbers:{n}") for n in ("shown", "coach_only", "leave_out")), width=1
@@ -94,7 +94,7 @@ def set_slot(d: ClientStep, asking: Setting, weekday: int | None, at: time | Non
 
 
 def say_hours(d: ClientStep) -> None:
-    hours = rows_of(*(Choice("hour", f"hr:{h}", h) for h in enrolment.HOURS), width=3)
+    hours = rows_of(*(Choice("hour", f"hr:{h}", h) for h in needed.HOURS), width=3)
     d.say(m.EnrolQuestion("time"), *hours)
 
 
@@ -135,8 +135,8 @@ def set_language(d: ClientStep, code: str) -> None:
 
 
 def set_units(d: ClientStep, key: str) -> None:
-    if key in enrolment.UNIT_SETS:
-        units = enrolment.UNIT_SETS[key]
+    if key in needed.UNIT_SETS:
+        units = needed.UNIT_SETS[key]
         d.do(ChangeClient("units", units))
         d.facts = replace(d.facts, units=units)
         d.say(m.UnitsChanged(units.mass, Unit.FOOT if units.length is Unit.INCH else units.length))
@@ -214,7 +214,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
 def _by_label(d: ClientStep, prefix: str, text: str) -> str:
     options = {
         "lang": tuple(LANGUAGES),
-        "units": tuple(enrolment.UNIT_SETS),
+        "units": tuple(needed.UNIT_SETS),
         "numbers": ("shown", "coach_only", "leave_out"),
     }[prefix]
     wanted = plain(text)

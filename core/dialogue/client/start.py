@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.care import Status
-from core.dialogue.client import enrolment, help_and_menu, leaving, settings
+from core.dialogue.client import enrolment, help_and_menu, leaving, needed, settings
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import Enrolling, Setting
 from core.dialogue.client.step import ClientStep
@@ -23,7 +23,7 @@ def start(d: ClientStep, token: str) -> None:
     elif not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
     elif isinstance(d.asking, Enrolling):
-        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
+        needed.say_question(d, d.asking)
     elif d.facts.status is Status.LEFT:
         after_leaving(d, "")
     else:

@@ -19,11 +19,13 @@ class Consenting:
 
 @dataclass(frozen=True, slots=True)
 class Enrolling:
-    """question: the open one; left: those after it; chosen: cautions ticked so far."""
+    """question: the open one; left: those after it; chosen: cautions ticked so far.  measure: the one that needs to
+    know; "" at the start, when nothing else can be done, and "*" if the client wants all of it done."""
 
     question: str
     left: tuple[str, ...] = ()
     chosen: tuple[str, ...] = ()
+    measure: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -216,9 +218,9 @@ class State:
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
     that were asked for at a check-in and not given, with how often.  offered: words of the client that a
-    button passes on to the coach.  cautioned: cautions already given, each once.  looked_back:
-    the check-in with the last look back.  home: the zone to go back to after a
-    stay elsewhere, or "".
+    button passes on to the coach.  cautioned: cautions already given, each once.  looked_back: the check-in with the
+    last look back.  home: the zone to go back to after a stay elsewhere, or "".  met: facts that were asked for, each
+    once, whether or not they were given.
     """
 
     asking: Asking | None = None
@@ -243,6 +245,7 @@ class State:
     cautioned: tuple[str, ...] = ()
     looked_back: date | None = None
     home: str = ""
+    met: tuple[str, ...] = ()
 
 
 def same_question(one: State, other: State) -> bool:

@@ -13,6 +13,8 @@ from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
 from core.dialogue.client.states import Asking, State, same_question
 from core.dialogue.kit.step import StepBuilder
+from core.judging.start import start_of
+from core.measures import MEASURES
 from core.measures.measure import Measure
 from core.measures.weight import WEIGHT
 from core.quantity import FACTOR, Amount, Dimension, Unit, convert, half_up
@@ -109,9 +111,24 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
             return fallback
         until = max(self.now, last) + timedelta(days=days + 14)
         for slot in schedule.instants(self.facts.slot, zone, max(self.now, last), until):
-            if schedule.retest_due(key, last, days, slot.day, zone):
+            if self.starts_again(key, slot.day) or schedule.retest_due(key, last, days, slot.day, zone):
                 return slot.day
         return fallback
+
+    def begun(self, key: str) -> tuple[Reading, ...]:
+        """The readings of a measure that count, of this programme."""
+        since = self.facts.plan.baseline_since
+        return tuple([r for r in self.facts.of(key) if since is None or r.taken_at >= since])
+
+    def starts_again(self, key: str, day: date) -> bool:
+        """Whether the check-in of `day` asks for a further visit of the start of a measure."""
+        measure = MEASURES[key]
+        if measure.start_visits < 2:
+            return False
+        start = start_of(measure, self.begun(key))
+        if not start.wants_another:
+            return False
+        return schedule.start_again_due(start.visits[0].taken_at, start.visits[-1].taken_at, day, self.facts.zone)
 
     def weights(self) -> tuple[Reading, ...]:
         return tuple(r for r in self.facts.history if r.measure == WEIGHT.key)

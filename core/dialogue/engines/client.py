@@ -32,6 +32,7 @@ from core.dialogue.client import (
     home_bp_week,
     intents,
     leaving,
+    needed,
     open_question,
     pausing,
     progress_and_goals,
@@ -84,6 +85,7 @@ from core.language.intents import intent_of, place
 from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Misunderstood, Understood, Why
+from core.measures.own_question import OWN_QUESTION
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
@@ -176,7 +178,7 @@ def _text(d: ClientStep, event: Text) -> None:
     if not d.facts.consented or isinstance(asking, Consenting):
         enrolment.consenting(d, event)
         return
-    if isinstance(asking, Enrolling):
+    if isinstance(asking, Enrolling) and not asking.measure:
         if not health.while_enrolling(d, text, asking):
             enrolment.enrolling(d, event, asking)
         return
@@ -188,6 +190,8 @@ def _text(d: ClientStep, event: Text) -> None:
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
         return
+    if isinstance(asking, Enrolling) and _for_needed_fact(d, event, asking):
+        return
     if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
         if beside := everyday.rest_with_reading(d, question):
             _other_text(d, replace(event, text=beside), beside)
@@ -197,6 +201,14 @@ def _text(d: ClientStep, event: Text) -> None:
     if _for_open_question(d, event, text):
         return
     _other_text(d, event, text)
+
+
+def _for_needed_fact(d: ClientStep, event: Text, asking: Enrolling) -> bool:
+    """Pass a text to the fact that a measure needs, unless it asks something or is a reading that says what it is."""
+    own_words = asking.question == OWN_QUESTION.key
+    if not own_words and everyday.question(d, event.text) is not None:
+        return False
+    return enrolment.answered_in_words(d, event, asking)
 
 
 def _danger(d: ClientStep, event: Text) -> bool:
@@ -224,7 +236,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
         return later is not None
     if isinstance(asking, Enrolling) and alarm.when is When.LONG_AGO and alarm.who is Who.ME:
         safety.past_illness(d, alarm.sign)
-        enrolment.repeat(d, asking)
+        needed.put(d, asking)
     else:
         answers.alarmed(d, alarm, event)
         if alarm.certain and alarm.who is Who.ME and alarm.level is not Level.EMERGENCY and d.facts.consented:
@@ -399,6 +411,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         pass
     elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
+    elif isinstance(d.asking, Enrolling):
+        enrolment.unclear(d, d.asking)
     else:
         d.say(m.NotRead())
         open_question.put_again(d)
@@ -482,8 +496,8 @@ def _command(d: ClientStep, event: Command) -> None:
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:
         enrolment.ask_consent(d, d.facts.name, d.facts.coach_name)
-    elif stage is Stage.ENROLLED and isinstance(d.asking, Enrolling):
-        enrolment.ask_question(d, d.asking.question, d.asking.chosen)
+    elif stage is Stage.ENROLLED and isinstance(d.asking, Enrolling) and not d.asking.measure:
+        needed.say_question(d, d.asking)
     elif row is None:
         d.say(NotForThisRole())
     elif row.argument is Argument.TEXT and event.argument:

@@ -13,13 +13,13 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from core.dialogue.commands import STAFF, STAFF_BUTTONS
+from core.dialogue.commands import REQUESTED, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.commands import Argument, Who
 from core.dialogue.kit.effects import undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
-from core.dialogue.staff import caseload, digest, plan, settings, writing
+from core.dialogue.staff import caseload, digest, files, naming, plan, settings, writing
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import (
@@ -37,6 +37,7 @@ from core.dialogue.staff.facts import (
     Templates,
     WrittenTo,
 )
+from core.dialogue.staff.names import words_after
 from core.dialogue.staff.rows import About, StaffButton
 from core.dialogue.staff.states import (
     AskingSure,
@@ -47,31 +48,36 @@ from core.dialogue.staff.states import (
     ConfirmingWords,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
     WritingTo,
 )
 from core.dialogue.staff.step import StaffOutcome, StaffStep
-from core.language import Intent, plain
+from core.language import Intent, Lexicon, plain, words_for
 from core.language.intents import intent_of
+from core.language.lexicon import Request
+from core.language.requests import OF_NOBODY, requests_in
+from core.understanding.answers_in_text import names_in
 
-OF_OWN_CLIENTS = (NotingOn, ChangingSlot, NamingTemplate, AskingSure)
+OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, AskingSure)
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
+SHORT = 60  # characters; a longer text that names a measure tells somebody something
 
 
 # --- what to load -----------------------------------------------------------------------------------------------
 
 
-def needs(state: StaffState, event: Event) -> tuple[Need, ...]:
+def needs(state: StaffState, event: Event, language: str) -> tuple[Need, ...]:
     """The facts a step needs. Bounded: at most one list, a few cards, templates, coaches."""
-    found = _needs(state, event)
+    found = _needs(state, event, words_for(language))
     asking = state.asking
     return (*found, WrittenTo(asking.client_id)) if isinstance(asking, WritingTo | ConfirmingWords) else found
 
 
-def _needs(state: StaffState, event: Event) -> tuple[Need, ...]:
+def _needs(state: StaffState, event: Event, words: Lexicon) -> tuple[Need, ...]:
     match event:
         case Due(instead_of=coach) if coach:
             return (CaseloadOf(coach),)
@@ -83,7 +89,8 @@ def _needs(state: StaffState, event: Event) -> tuple[Need, ...]:
             return _needs_of_press(state, data)
         case Text(text=text):
             replied = (RepliedTo(event.reply_to),) if event.reply_to else ()
-            return tuple(dict.fromkeys((*_needs_of_text(state, event.at, text), MentionedIn(text), *replied)))
+            needed = _needs_of_text(state, event.at, text, words)
+            return tuple(dict.fromkeys((*needed, MentionedIn(text), *replied)))
         case _:
             return ()
 
@@ -109,11 +116,13 @@ def _is_over(button: StaffButton, value: str, data: str, state: StaffState) -> b
     return button.is_choice(value) and undrawn(data)[1] != state.question
 
 
-def _needs_of_text(state: StaffState, at: datetime, text: str) -> tuple[Need, ...]:
+def _needs_of_text(state: StaffState, at: datetime, text: str, words: Lexicon) -> tuple[Need, ...]:
     asking = state.asking
     match asking if not isinstance(asking, WritingTo) or writing.is_open(asking, at) else None:
         case PlanningCohort() | SureOfCohort():
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
+        case NamingClient(client):
+            return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case ConfirmingWords():
@@ -131,7 +140,19 @@ def _needs_of_text(state: StaffState, at: datetime, text: str) -> tuple[Need, ..
             if (typed := _typed_command(text)) is not None:
                 return tuple(dict.fromkeys((Caseload(), *_needs_of_command(*typed))))
             named = (CardsNamed(text, whole=True),) if len(text.split()) <= NAME_WORDS else ()
-            return (Caseload(), *named)
+            return (Caseload(), *named, *_needs_of_request(text, words))
+
+
+def _needs_of_request(text: str, words: Lexicon) -> tuple[Need, ...]:
+    """What is asked for in plain words: something of whoever is named, or else the first that is of nobody."""
+    asked = requests_in(text, words)
+    of_one = any(request not in OF_NOBODY for request in asked) or (names_in(text, words) and len(text) <= SHORT)
+    general = next((request for request in asked if request in OF_NOBODY), None)
+    verb, value = _verb(REQUESTED[general]) if general is not None else ("", "")
+    return (
+        *((CardsNamed(text, whole=True, anywhere=True),) if of_one else ()),
+        *(STAFF_BUTTONS[verb].needs(value) if verb else ()),
+    )
 
 
 # --- what to do -------------------------------------------------------------------------------------------------
@@ -198,9 +219,13 @@ def _press(d: StaffStep, data: str) -> None:
             _stands(d, button, value)
             return
         d.used_up = button.is_choice(value)
-        if button.about is About.CLIENT and verb not in IN_PLACE and any(c.for_coach for c in d.facts.cards):
-            d.say(sm.NotYours())  # a deputy does what cannot wait, and changes nothing else
-            return
+        _act(d, button, value)
+
+
+def _act(d: StaffStep, button: StaffButton, value: str) -> None:
+    if button.about is About.CLIENT and button.verb not in IN_PLACE and any(c.for_coach for c in d.facts.cards):
+        d.say(sm.NotYours())  # a deputy does what cannot wait, and changes nothing else
+    else:
         button.act(d, value)
 
 
@@ -242,8 +267,46 @@ def _text(d: StaffStep, event: Text, text: str) -> None:
         caseload.choose_client(d, text, _for_what(d))
     elif (typed := _typed_command(text)) is not None:
         _command(d, *typed)
-    elif not _act_on_intent(d, intent_of(text, d.words)) and not writing.offer_late(d, was_open, text):
+    elif not (
+        _asked_of_one(d, text)
+        or _act_on_intent(d, intent_of(text, d.words))
+        or _asked_of_nobody(d, text)
+        or writing.offer_late(d, was_open, text)
+    ):
         _other_text(d, text)
+
+
+def _asked_of_one(d: StaffStep, text: str) -> bool:
+    """Something of one client in plain words: "show me Ada's waist", "export Ada"; True if it was that."""
+    measures = sorted(names_in(text, d.words)) if len(text) <= SHORT else []
+    asked = next((request for request in requests_in(text, d.words) if request not in OF_NOBODY), None)
+    if not d.coach or not d.facts.mentioned or not d.facts.cards or (asked is None and not measures):
+        return False
+    if asked is None or (asked is Request.CARD and measures):
+        asked = Request.PICTURE
+    verb, more = REQUESTED[asked], ""
+    if asked is Request.PICTURE:
+        more = measures[0] if measures else ""
+    elif asked is Request.EXPORT:
+        more = next((form for form in files.FORMS if form in plain(text).split()), "")
+    if len(d.facts.cards) > 1:
+        caseload.which(d, f"{verb}:{more}".rstrip(":"), "")
+        return True
+    (only,) = d.facts.cards
+    if asked is Request.WRITE and (words := words_after([only.name], text, d.facts.language)):
+        return writing.offer(d, words)
+    _act(d, STAFF_BUTTONS[verb], f"{only.client_id}{more and ':'}{more}")
+    return True
+
+
+def _asked_of_nobody(d: StaffStep, text: str) -> bool:
+    """Something of nobody in particular: "who needs me", "my clients"; True if it was that."""
+    asked = next((request for request in requests_in(text, d.words) if request in OF_NOBODY), None)
+    if not d.coach or d.facts.mentioned or asked is None:
+        return False
+    verb, value = _verb(REQUESTED[asked])
+    _act(d, STAFF_BUTTONS[verb], value)
+    return True
 
 
 def _other_text(d: StaffStep, text: str) -> None:
@@ -298,6 +361,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             writing.chosen_in_words(d, asking, text)
         case NotingOn():
             caseload.note_typed(d, asking, text)
+        case NamingClient():
+            naming.typed(d, asking, text)
         case DealingWith():
             caseload.done_typed(d, asking, text)
         case NamingTemplate():

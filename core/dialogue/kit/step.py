@@ -40,12 +40,13 @@ EffectT = TypeVar("EffectT")
 class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     """One step under construction: the facts, the new state, the effects so far."""
 
-    __slots__ = ("before", "effects", "facts", "now", "state", "used_up", "words")
+    __slots__ = ("_changes", "_state", "before", "effects", "facts", "now", "used_up", "words")
 
     def __init__(self, state: StateT, facts: FactsT, now: datetime) -> None:
         self.before = state
         self.used_up = False  # a single-use button was pressed, so earlier buttons are invalid
-        self.state = state
+        self._state = state
+        self._changes: dict[str, Any] = {}  # of the state, since it was last read: a step makes several in a row
         self.facts = facts
         self.now = now
         self.words: Lexicon = words_for(facts.language)
@@ -58,9 +59,21 @@ class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     def do(self, *effects: EffectT) -> None:
         self.effects.extend(effects)
 
+    @property
+    def state(self) -> StateT:
+        """The state as the step has it so far."""
+        if self._changes:
+            self._state = replace(self._state, **self._changes)  # type: ignore[type-var]
+            self._changes = {}
+        return self._state
+
+    @state.setter
+    def state(self, new: StateT) -> None:
+        self._state, self._changes = new, {}
+
     def become(self, **fields: Any) -> None:
         """Change fields of the state."""
-        self.state = replace(self.state, **fields)  # type: ignore[type-var]
+        self._changes.update(fields)
 
     def ask(self, asking: AskingT | None) -> None:
         """Make this the open question; None closes it."""
@@ -68,7 +81,7 @@ class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
 
     @property
     def asking(self) -> AskingT | None:
-        found: AskingT | None = self.state.asking
+        found: AskingT | None = self._changes.get("asking", self._state.asking)
         return found
 
     def numbered(self, *, same: bool) -> tuple[StateT, tuple[EffectT, ...]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.dialogue.organiser import cohorts
-from core.dialogue.staff import caseload, plan, rows, settings, writing
+from core.dialogue.staff import caseload, naming, plan, rows, settings, writing
 from core.dialogue.staff.cohort_states import InvitingOrganiser, PlanningCohort, SureOfCohort
 from core.dialogue.staff.facts import CardOf, Caseload, Need, Templates
 from core.dialogue.staff.states import (
@@ -15,6 +15,7 @@ from core.dialogue.staff.states import (
     ConfirmingWords,
     DealingWith,
     Inviting,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffAsking,
@@ -31,6 +32,8 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return (Caseload(),)
         case AskingSure(client_id=client):
             return rows.card_and_coaches(str(client))
+        case NamingClient(client):
+            return rows.card_among_all(str(client))
         case WritingTo(client) | NotingOn(client) | ChangingSlot(client) | NamingTemplate(client):
             return (CardOf(client),)
         case ConfirmingWords(client, _, others):
@@ -66,6 +69,8 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             writing.ask_who_again(d, asking)
         case NotingOn(client):
             caseload.note(d, str(client))
+        case NamingClient(client):
+            naming.name(d, str(client))
         case ChoosingClient(what="write"):
             caseload.write(d, "")
         case ChoosingClient():

@@ -115,10 +115,26 @@ def _panel(card: CardFact, flag: FlagFact, measure: Measure, since: datetime | N
     )
     if len(readings) < POINTS:
         return None
-    return Panel(card.name, flag.code, _picture(card, measure, readings), flag, card.units)
+    return Panel(card.name, flag.code, drawn(card, measure, readings), flag, card.units)
 
 
-def _picture(
+def drawable(card: CardFact) -> tuple[str, ...]:
+    """The measures with enough official readings for a picture."""
+    counted = [r.measure for r in card.history if r.counts and r.measure in MEASURES]
+    order = (*CHECK_IN_ORDER, *counted)
+    return tuple(
+        dict.fromkeys(
+            key for key in order if counted.count(key) >= POINTS and MEASURES[key].kind is not MeasureKind.ONCE
+        )
+    )
+
+
+def picture(card: CardFact, key: str) -> chart_data.TrendChart | chart_data.RatingLine | chart_data.PressureWeekChart:
+    """A client's picture of one measure, one of `drawable`."""
+    return drawn(card, MEASURES[key], tuple(r for r in card.history if r.measure == key and r.counts))
+
+
+def drawn(
     card: CardFact, measure: Measure, readings: tuple[Reading, ...]
 ) -> chart_data.TrendChart | chart_data.RatingLine | chart_data.PressureWeekChart:
     if measure.kind is MeasureKind.RATING:

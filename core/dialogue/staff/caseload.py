@@ -9,13 +9,14 @@ from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
+from core.dialogue.staff import files, pages, writing
 from core.dialogue.staff import messages as sm
-from core.dialogue.staff import pages, writing
 from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.names import addressed, distinct_names
+from core.dialogue.staff.names import addressed, all_names, distinct_names
 from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn
 from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
+from core.understanding.answers_in_text import names_in
 from core.watching.digest import CaseRow, FlagFact, by_need
 from core.watching.flags import Done, Severity
 
@@ -88,18 +89,31 @@ def choose_client(d: StaffStep, words: str, what: str) -> None:
 
 def which(d: StaffStep, what: str, words: str) -> None:
     d.ask(ChoosingClient(what, words))
-    rows = d.client_choices({"write": "pick", "plan": "plan", "page": "page"}.get(what, "card"))[:SHOWN_NAMES]
+    verb, _, more = what.partition(":")
+    rows = d.client_choices({"write": "pick"}.get(verb, verb), more)[:SHOWN_NAMES]
     d.say(sm.WhichClient(tuple(c.name for c in d.facts.cards)[:SHOWN_NAMES]), *rows)
 
 
 def chosen(d: StaffStep, what: str, card: CardFact, words: str) -> None:
-    match what:
+    """what: the verb of a button, and what follows the client in its value."""
+    verb, _, more = what.partition(":")
+    match verb:
         case "write" if words:
             writing.send(d, card, words)
         case "write":
             writing.ask_words(d, card)
         case "page":
             pages.one(d, card)
+        case "export":
+            files.export(d, card, more)
+        case "picture":
+            files.picture(d, card, more)
+        case "thread":
+            thread(d, str(card.client_id))
+        case "past":
+            history(d, str(card.client_id))
+        case "note":
+            note(d, str(card.client_id))
         case _:
             show(d, card)
 
@@ -118,6 +132,41 @@ def to_print(d: StaffStep, argument: str) -> None:
         choose_client(d, argument, "page")
     else:
         pages.everybody(d)
+
+
+def export(d: StaffStep, argument: str) -> None:
+    """/export NAME, and /export NAME csv"""
+    said = argument.casefold().split()
+    _of_somebody(d, argument, f"export:{next((form for form in files.FORMS if form in said), '')}")
+
+
+def picture(d: StaffStep, argument: str) -> None:
+    """/picture NAME, and /picture NAME waist"""
+    _of_somebody(d, argument, f"picture:{next(iter(sorted(names_in(argument, d.words))), '')}")
+
+
+def _of_somebody(d: StaffStep, argument: str, what: str) -> None:
+    if argument.strip():
+        choose_client(d, argument, what)
+    else:
+        page(d, "name", 0)
+
+
+def export_pressed(d: StaffStep, value: str) -> None:
+    """ "17" asks in which form, "17:csv" sends the file."""
+    _pressed(d, value, "export")
+
+
+def picture_pressed(d: StaffStep, value: str) -> None:
+    """ "17" asks of what, "17:waist" sends the picture."""
+    _pressed(d, value, "picture")
+
+
+def _pressed(d: StaffStep, value: str, verb: str) -> None:
+    number, _, more = value.partition(":")
+    if (card := _of(d, number)) is not None:
+        d.ask(None)
+        chosen(d, f"{verb}:{more}", card, "")
 
 
 def page_pressed(d: StaffStep, value: str) -> None:
@@ -156,7 +205,8 @@ def _card_choices(card: CardFact, now: datetime) -> Rows:
     return (
         (Choice("write", f"write:{n}"), Choice("thread", f"thread:{n}")),
         (Choice("plan", f"plan:{n}"), Choice("note", f"note:{n}")),
-        (Choice("as_page", f"page:{n}"),),
+        (Choice("as_page", f"page:{n}"), Choice("pictures", f"picture:{n}"), Choice("export", f"export:{n}")),
+        (Choice("rename", f"name:{n}"),),
         *flags,
         *past,
         (Choice("hand_over", f"hand:{n}"), Choice("end_care", f"end:{n}")),
@@ -296,7 +346,7 @@ def write(d: StaffStep, argument: str) -> None:
         some = list(names.items())[:SHOWN_NAMES]
         d.say(sm.AskWhom(), *rows_of(*(Choice("client", f"pick:{client}", name) for client, name in some)))
         return
-    _, words = addressed(tuple((c.client_id, c.name) for c in d.facts.cards), argument)
+    _, words = addressed(all_names(d.facts.cards), argument)
     match d.facts.cards:
         case ():
             d.say(sm.NobodyFound(argument.strip()[:64]), (Choice("caseload", "list:need:0"),))

@@ -3,12 +3,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from core.dialogue.kit.commands import N_, Argument, HelpLine, NotListed, OnLineOf, Who
 from core.dialogue.kit.messages import KeptAsItWas
-from core.dialogue.staff import caseload, digest, plan, practice, rows, settings, writing
+from core.dialogue.staff import caseload, digest, naming, plan, practice, rows, settings, writing
 from core.dialogue.staff.rows import NEVER, About, Needs, StaffButton, StaffCommand
 from core.dialogue.staff.step import Handler, StaffStep
 from core.language import Intent
+from core.language.lexicon import Request
 
 OF_A_COACH = (
     StaffCommand(
@@ -72,6 +75,28 @@ OF_A_COACH = (
         act=practice.report,
         menu=N_("Report on a quarter of your practice"),
         help=(HelpLine(57, Who.COACH, N_("/report – a quarter of your practice in pooled figures, to send on")),),
+    ),
+    StaffCommand(
+        name="picture",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.named,
+        act=caseload.picture,
+        menu=N_("See a picture of one client"),
+        help=(
+            HelpLine(23, Who.COACH, N_("/picture NAME waist – a picture of one client; without a measure, a choice")),
+        ),
+    ),
+    StaffCommand(
+        name="export",
+        who=Who.COACH,
+        words=(),
+        argument=Argument.WORDS,
+        needs=rows.named,
+        act=caseload.export,
+        menu=N_("Get all readings of one client"),
+        help=(HelpLine(56, Who.COACH, N_("/export NAME – all readings of one client as a file")),),
     ),
     StaffCommand(
         name="write",
@@ -173,7 +198,10 @@ BUTTONS = (
     _of_a_client("pick", caseload.pick, 1),
     _of_a_client("sendto", writing.send_to, 1),
     _of_a_client("page", caseload.page_pressed, NEVER, rows.page),
+    _of_a_client("export", caseload.export_pressed, NEVER),
+    _of_a_client("picture", caseload.picture_pressed, NEVER),
     _of_a_client("note", caseload.note, NEVER),
+    _of_a_client("name", naming.name, 2, rows.card_among_all),
     _of_a_client("plan", plan.plan, NEVER),
     _of_a_client("measures", plan.measures, 2),
     _of_a_client("interval", plan.interval, 2),
@@ -213,3 +241,22 @@ BUTTONS = (
     _of_all_staff("forget", rows.caseload, settings.forget_pressed, 0),
     _of_all_staff("cancel", rows.nothing, _cancel, 0),
 )
+
+# What a request in plain words does: the same as this button; about one client, their number follows the verb.
+REQUESTED: Mapping[Request, str] = {
+    Request.EXPORT: "export",
+    Request.PAGE: "page",
+    Request.PICTURE: "picture",
+    Request.PLAN: "plan",
+    Request.NOTE: "note",
+    Request.HISTORY: "past",
+    Request.CARD: "card",
+    Request.WRITE: "write",
+    Request.THREAD: "thread",
+    Request.STAND_IN: "deputy",
+    Request.INVITE: "invite",
+    Request.REPORT: "report",
+    Request.NEEDS_ME: "digest",
+    Request.CASELOAD: "list:need:0",
+    Request.WEEK: "digest",
+}

@@ -39,6 +39,14 @@ class WriteTo:
 
 
 @dataclass(frozen=True, slots=True)
+class Export:
+    """Send the coach all readings of a client of this caseload as a file. form: "csv", "fhir"."""
+
+    client_id: int
+    form: str
+
+
+@dataclass(frozen=True, slots=True)
 class ChangePlan:
     """Give a client of this caseload another plan or slot. what: key of the news for the client, "" for none."""
 
@@ -64,6 +72,14 @@ class AnswerCohort:
 class SaveNote:
     client_id: int
     text: str
+
+
+@dataclass(frozen=True, slots=True)
+class CallClient:
+    """The name under which this coach sees a client; "" for the client's own."""
+
+    client_id: int
+    name: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,9 +185,11 @@ StaffEffect = (
     Invite
     | Revoke
     | WriteTo
+    | Export
     | ChangePlan
     | AnswerCohort
     | SaveNote
+    | CallClient
     | MarkSeen
     | ToldInDigest
     | ClearFlags

@@ -31,7 +31,9 @@ class WordFact:
 @dataclass(frozen=True, slots=True)
 class CardFact:
     """Everything a coach may see of one client. history as in ClientFacts; flags open ones; past: flags that are over,
-    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs."""
+    the last to end first; thread newest last; for_coach: whom this coach stands in for, "" if the client is theirs.
+    name: as the coach reads it, of two of one name with something beside it; own_name: what they call themselves, if
+    the coach calls them otherwise."""
 
     client_id: int
     name: str
@@ -51,6 +53,7 @@ class CardFact:
     reachable: bool = True
     past: tuple[FlagFact, ...] = ()
     for_coach: str = ""
+    own_name: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,6 +189,7 @@ class CardsNamed:
 
     words: str
     whole: bool = False  # the words are only a name
+    anywhere: bool = False  # or else whoever they name somewhere
 
 
 @dataclass(frozen=True, slots=True)

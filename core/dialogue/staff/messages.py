@@ -159,6 +159,7 @@ class CardSaid:
     medicines: tuple[str, ...] = ()  # stored without them before there were any
     units: Units = METRIC
     for_coach: str = ""
+    own_name: str = ""  # what they call themselves, if the coach calls them otherwise
 
 
 @dataclass(frozen=True, slots=True)

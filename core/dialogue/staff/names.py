@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from core.dialogue.staff.facts import CardFact
 from core.language import plain
 from core.language.text import bare_words
 
@@ -13,22 +14,23 @@ ENDINGS = {  # what may follow a name, or take the place of its last vowel, wher
     "de": ("s",),
     "pl": ("a", "y", "i", "e", "o", "u", "owi", "em", "iem", "ie", "zie", "ii", "ce"),
 }
-PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف")}  # small words that are written together with the next
+PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف"), "fr": ("d", "l", "qu")}  # small words written with the next
 VOWELS = "aeiou"
+TO = frozenset({"to", "an", "a", "do", "الى", "إلى"})  # may stand before whoever is addressed
 
 
 def meant(names: Sequence[tuple[int, str]], words: str) -> tuple[int, ...]:
     """Ids of the clients that `words` may name: all words must match; only the best kind of match counts.
 
-    names: id and name. A full name beats a prefix, which beats letters inside a name; two clients with the same name
-    both match, and the coach is asked.
+    names: id and name, one or several of each. A full name beats a prefix, which beats letters inside a name; two
+    clients with the same name both match, and the coach is asked.
     """
     said = plain(words).strip()
     if not said:
         return ()
     folded = [(client, plain(name)) for client, name in names]
     for fits in (_whole, _beginning, _inside):
-        found = tuple(client for client, name in folded if fits(name, said))
+        found = tuple(dict.fromkeys(client for client, name in folded if fits(name, said)))
         if found:
             return found
     return ()
@@ -55,9 +57,11 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
     The longest prefix of the text that is a full name decides; else its first word, as in `meant`.
     """
     words = text.split()
+    if len(words) > 1 and plain(words[0]) in TO and not meant(names, words[0]):
+        return addressed(names, _rest(text, 1))  # "write to Ada well done"
     for size in range(min(len(words), 5), 0, -1):
         said = plain(" ".join(words[:size])).strip().rstrip(":,")
-        found = tuple(client for client, name in names if plain(name) == said)
+        found = tuple(dict.fromkeys(client for client, name in names if plain(name) == said))
         if found:
             return found, _rest(text, size)
     return (meant(names, words[0].rstrip(":,")), _rest(text, 1)) if words else ((), "")
@@ -66,6 +70,11 @@ def addressed(names: Sequence[tuple[int, str]], text: str) -> tuple[tuple[int, .
 def _rest(text: str, words: int) -> str:
     """The text after the first `words` words, with its line breaks."""
     return (text.split(None, words) + [""] * (words + 1))[words].strip()
+
+
+def all_names(cards: Iterable[CardFact]) -> tuple[tuple[int, str], ...]:
+    """What clients may be called by their coach: as the coach reads them, and as they call themselves."""
+    return tuple((c.client_id, name) for c in cards for name in (c.name, c.own_name) if name)
 
 
 def mentioned(names: Sequence[tuple[int, str]], text: str, language: str) -> tuple[int, ...]:
@@ -103,16 +112,18 @@ def _declined(word: str, name: str, language: str) -> bool:
     return language == "pl" and name[-1] in VOWELS and len(name) > 2 and any(word == name[:-1] + e for e in endings)
 
 
-def without(names: Iterable[str], text: str, language: str) -> str:
-    """A text without the first of these names that stands in it, and without what declines it."""
-    said = bare_words(plain(text))
+def words_after(names: Iterable[str], text: str, language: str) -> str:
+    """The words of a text after the first of these names in it, as they were typed: "I am late" of "tell Ada I am
+    late"."""
+    typed = text.split()
+    folded = [" ".join(bare_words(plain(word))) for word in typed]
     for name in names:
         parts = bare_words(plain(name))
         for wanted in (parts, parts[:1]):
-            for i in range(len(said) - len(wanted) + 1 if wanted else 0):
-                if all(_declined(w, p, language) for w, p in zip(said[i : i + len(wanted)], wanted, strict=True)):
-                    return " ".join((*said[:i], *said[i + len(wanted) :]))
-    return " ".join(said)
+            for i in range(len(folded) - len(wanted) + 1 if wanted else 0):
+                if _stands_in(folded[i : i + len(wanted)], wanted, language):
+                    return _rest(text, i + len(wanted))
+    return ""
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:

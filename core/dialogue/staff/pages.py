@@ -84,4 +84,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         units=card.units,
         medicines=tuple(sorted(card.profile.medicines)),
         for_coach=card.for_coach,
+        own_name=card.own_name,
     )

@@ -10,7 +10,7 @@ from datetime import time, timedelta
 
 from core.care import NumberVisibility, Plan, Programme, Slot
 from core.client import Caution
-from core.dialogue.client import enrolment
+from core.dialogue.client import needed
 from core.dialogue.client import programme as client_programme
 from core.dialogue.client.messages import EnrolQuestion, EnrolUnclear
 from core.dialogue.kit.effects import Choice, Rows
@@ -164,7 +164,7 @@ def slot_day(d: StaffStep, value: str) -> None:
 
 def _ask_time(d: StaffStep, card: CardFact, weekday: int) -> None:
     d.ask(ChangingSlot(card.client_id, str(weekday)))
-    hours = (Choice("hour", f"slothour:{card.client_id}:{h}", h) for h in enrolment.HOURS)
+    hours = (Choice("hour", f"slothour:{card.client_id}:{h}", h) for h in needed.HOURS)
     d.say(EnrolQuestion("time"), *rows_of(*hours, width=3))
 
 
@@ -182,7 +182,7 @@ def slot_hour(d: StaffStep, value: str) -> None:
     chosen = d.asking.weekday if isinstance(d.asking, ChangingSlot) and str(d.asking.client_id) == number else ""
     if card is None:
         return
-    if hour not in enrolment.HOURS or not chosen:
+    if hour not in needed.HOURS or not chosen:
         slot(d, number)
         return
     _set_slot(d, card, int(chosen), time.fromisoformat(hour))

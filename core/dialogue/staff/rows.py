@@ -116,7 +116,7 @@ def digest_or_page(value: str) -> tuple[Need, ...]:
 
 def page_of(words: str) -> tuple[Need, ...]:
     """The words are a name; without one, everybody."""
-    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(), CardsOfAll())
+    return named(words) if words.strip() else (Caseload(), CardsOfAll())
 
 
 def page(value: str) -> tuple[Need, ...]:
@@ -137,8 +137,8 @@ def cohorts(value: str) -> tuple[Need, ...]:
 
 
 def named(words: str) -> tuple[Need, ...]:
-    """The words are only a name."""
-    return (Caseload(), CardsNamed(words, whole=True)) if words.strip() else (Caseload(),)
+    """The words are a name, or hold one."""
+    return (Caseload(), CardsNamed(words, whole=True, anywhere=True)) if words.strip() else (Caseload(),)
 
 
 def addressed(words: str) -> tuple[Need, ...]:
@@ -155,6 +155,11 @@ def card(value: str) -> tuple[Need, ...]:
 def card_or_caseload(value: str) -> tuple[Need, ...]:
     """The client, or the caseload to choose from if the button names nobody."""
     return card(value) if value.partition(":")[0] else (Caseload(),)
+
+
+def card_among_all(value: str) -> tuple[Need, ...]:
+    """The client, and everybody whose name theirs must differ from."""
+    return (*card(value), Caseload())
 
 
 def card_and_coaches(value: str) -> tuple[Need, ...]:

@@ -45,6 +45,13 @@ class NotingOn:
 
 
 @dataclass(frozen=True, slots=True)
+class NamingClient:
+    """The next words become the name under which this coach sees the client."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class DealingWith:
     """Waiting for what was done about these flags of a client. urgent: "nothing needed" wants a reason; reason: it is
     being asked for."""
@@ -57,7 +64,8 @@ class DealingWith:
 
 @dataclass(frozen=True, slots=True)
 class ChoosingClient:
-    """Several clients, or none yet, match. what: "card", "write", "plan". words: to send once chosen."""
+    """Several clients, or none yet, match. what: a button's verb, and what follows the client in its value ("card",
+    "write", "picture:waist"). words: to send once chosen."""
 
     what: str
     words: str = ""
@@ -116,6 +124,7 @@ StaffAsking = (
     | WritingTo
     | ConfirmingWords
     | NotingOn
+    | NamingClient
     | DealingWith
     | ChoosingClient
     | ChangingSlot

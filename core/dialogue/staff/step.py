@@ -50,10 +50,13 @@ class StaffStep(StepBuilder[StaffState, StaffFacts, StaffAsking, Effect | StaffE
             self.say(NotYours())
         return found
 
-    def client_choices(self, verb: str) -> tuple[tuple[Choice, ...], ...]:
-        """A button for each loaded card, distinguished where names are the same."""
+    def client_choices(self, verb: str, more: str = "") -> tuple[tuple[Choice, ...], ...]:
+        """A button for each loaded card, distinguished where names are the same. more: of its value, after the
+        client."""
         names = distinct_names((c.client_id, c.name, c.profile.birth_year) for c in self.facts.cards)
-        return rows_of(*(Choice("client", f"{verb}:{client}", name) for client, name in names.items()))
+        return rows_of(
+            *(Choice("client", f"{verb}:{client}{more and ':'}{more}", name) for client, name in names.items())
+        )
 
 
 def about(client_id: int) -> Rows:

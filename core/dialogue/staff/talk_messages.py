@@ -1,8 +1,11 @@
-"""Messages of a coach's talk with clients: to whom words go, what became of them, and what goes to nobody."""
+"""Messages of a coach's talk with clients and about them: to whom words go and what became of them, files, pictures"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
+
+from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,3 +36,47 @@ class WritingClosed:
 @dataclass(frozen=True, slots=True)
 class ThanksToNobody:
     """Thanks that no client was meant to get: they went nowhere."""
+
+
+# --- files and pictures ---------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class AskExport:
+    """In which form should all readings of this client come?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class NothingToExport:
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClientFile:
+    """All readings of a client as a file. form: "csv", "fhir"."""
+
+    name: str
+    form: str
+    day: date
+    content: str
+    stands_alone: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class AskPicture:
+    """Of what? measure: which there is no picture of, "" if none was named. none: there is no picture at all."""
+
+    name: str
+    measure: str = ""
+    none: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class ClientPicture:
+    """One measure of a client."""
+
+    name: str
+    spec: TrendChart | RatingLine | PressureWeekChart
+    stands_alone: bool = True

@@ -232,11 +232,22 @@ def test_a_state_always_loads(text: str | None) -> None:
 
 def test_what_is_written_for_soon_is_there_for_one_reader_and_then_read_like_any_other() -> None:
     text = dump_for_soon(STATE)
-    assert text == dumps(STATE)
     assert load_again(text) is STATE
     again = load_again(text)
     assert again == STATE
     assert again is not STATE
+
+
+def test_what_is_written_for_soon_leaves_out_what_is_as_usual_and_what_is_kept_for_good_does_not() -> None:
+    assert '"word_until":null' in dumps(FRESH)
+    assert "word_until" not in dump_for_soon(FRESH)
+    assert "word_until" in dump_for_soon(STATE)
+    assert loads(dump_for_soon(STATE)) == STATE
+
+
+def test_a_figure_is_not_taken_for_the_flag_it_is_equal_to() -> None:
+    odd = Awaiting("hip", False)  # type: ignore[arg-type]
+    assert '"tries":false' in dump_for_soon(odd)
 
 
 def test_what_nobody_comes_back_for_is_not_kept_for_ever() -> None:

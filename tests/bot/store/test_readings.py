@@ -14,7 +14,7 @@ from core.reading import SAME, Conditions, How, Reading
 from tests.bot.practice import NOW, add_client, add_coach, weight
 
 MEASURES = ("energy", "weight", "waist", "blood_pressure")
-SEVERAL = ("blood_pressure", "energy")  # whose start is a week, or four
+SEVERAL = ("blood_pressure", "energy", "waist")  # whose start is a week, four weeks, or two visits
 
 
 def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:

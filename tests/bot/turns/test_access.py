@@ -43,7 +43,7 @@ from bot.store.schema import readings as readings_table
 from bot.store.schema import words as words_table
 from bot.turns import turn
 from core.care import Slot, Status
-from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, STAFF, STAFF_BUTTONS
+from core.dialogue.commands import CLIENT, CLIENT_BUTTONS, REQUESTED, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
 from core.dialogue.kit.events import Command, Event, Press, Text
 from core.dialogue.staff.facts import DeputyFact
@@ -54,12 +54,14 @@ from core.dialogue.staff.states import (
     ChoosingClient,
     ConfirmingWords,
     DealingWith,
+    NamingClient,
     NamingTemplate,
     NotingOn,
     StaffState,
     Ticking,
     WritingTo,
 )
+from core.language.lexicon import Request
 from core.reading import Reading
 from core.watching.cohort import Counted, Terms
 from core.watching.flags import Code, flag
@@ -154,6 +156,13 @@ def practice(conn: Connection) -> Practice:
 
 # --- every way in -----------------------------------------------------------------------------------------------
 
+ENGLISH: dict[Request, str] = {
+    Request.EXPORT: "csv", Request.PAGE: "print", Request.PICTURE: "picture of", Request.PLAN: "plan of",
+    Request.NOTE: "note on", Request.HISTORY: "history of", Request.CARD: "show me", Request.WRITE: "tell",
+    Request.THREAD: "messages of", Request.STAND_IN: "who stands in for", Request.INVITE: "invite somebody like",
+    Request.REPORT: "practice report with", Request.NEEDS_ME: "who needs me like", Request.CASELOAD: "my clients and",
+    Request.WEEK: "this week with",
+}  # fmt: skip
 Act = Callable[[Subject], tuple[StaffState | None, Event]]
 COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))
 VERBS = tuple(dict.fromkeys((*STAFF_BUTTONS, *CLIENT_BUTTONS, "consent", "e")))
@@ -162,7 +171,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1",
+    "coyes": ":1", "cono": ":1", "name": ":own", "export": ":csv", "picture": ":weight",
 }  # fmt: skip
 
 
@@ -171,6 +180,18 @@ def ways() -> Iterator[tuple[str, Act]]:
     for name in COMMANDS:
         yield f"/{name} NAME", lambda s, n=name: (None, Command(NOW, n, s.name))
     yield "/write NAME words", lambda s: (None, Command(NOW, "write", f"{s.name} hello"))
+    for asked in (
+        "export NAME",
+        "NAME as csv",
+        "NAME's weight",
+        "how is NAME",
+        "page of NAME",
+        "what did NAME say",
+        "NAME's plan",
+    ):
+        yield f"typed: {asked}", lambda s, a=asked: (None, Text(NOW, a.replace("NAME", s.name)))
+    for request in REQUESTED:
+        yield f"typed: {request}", lambda s, r=request: (None, Text(NOW, f"{ENGLISH[r]} {s.name}"))
     yield "typed: NAME", lambda s: (None, Text(NOW, s.name))
     yield "typed: write NAME words", lambda s: (None, Text(NOW, f"write {s.name} hello"))
     for verb in VERBS:
@@ -200,6 +221,7 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "a reply to a message about them", lambda s: (None, Text(NOW, "hello", reply_to=f"about {s.id}"))
     yield "any text while writing", lambda s: (StaffState(WritingTo(s.id)), Command(NOW, "settings"))
     yield "words while noting", lambda s: (StaffState(NotingOn(s.id)), Text(NOW, "hello"))
+    yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))

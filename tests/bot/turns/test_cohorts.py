@@ -93,7 +93,7 @@ def test_a_newcomer_is_asked_little_and_checks_in_when_the_cohort_does(field: Fi
     cohort = field.spring(coach=field.rowan)
     field.commands("start", field.link(cohort, plan=cohorts.NEWCOMERS), chat=ADA)
     field.presses("consent:yes", ADA)
-    for data in ("e:birth_year:skip", "e:cautions:done", "e:zone:skip"):
+    for data in ("e:birth_year:skip", "e:adult:yes", "e:rating:6", "e:zone:skip"):
         said = field.presses(data, ADA)
     assert [m.weekday for m in said if type(m).__name__ == "Enrolled"] == [0]
     (client,) = rows(field.database, t.clients)

@@ -134,7 +134,7 @@ class Office:
         names = tuple((c.client_id, c.name) for c in self.clients.values())
         cards: dict[int, CardFact] = {}
         facts = replace(self.facts, invitation=self.invitation)
-        for need in (*staff.needs(self.state, event), *self.also):
+        for need in (*staff.needs(self.state, event, facts.language), *self.also):
             match need:
                 case Cohorts():
                     facts = replace(facts, cohorts=self.cohorts)
@@ -146,8 +146,9 @@ class Office:
                     facts = replace(facts, rows=tuple(map(row_of, self.clients.values())))
                 case CardOf(number) if number in self.clients:
                     cards[number] = self.clients[number]
-                case CardsNamed(words, whole):
+                case CardsNamed(words, whole, anywhere):
                     ids = meant(names, words) if whole else addressed(names, words)[0]
+                    ids = ids or (mentioned(names, words, facts.language) if anywhere else ())
                     cards |= {n: self.clients[n] for n in ids}
                 case MentionedIn(text):
                     told_apart = distinct_names((n, c.name, c.profile.birth_year) for n, c in self.clients.items())

@@ -26,7 +26,7 @@ from tests.core.dialogue.office import NOW, Office, card, kept
 from tests.core.dialogue.test_organiser import TERMS, spring
 
 DEEPEST = 3  # presses from an open message
-BY_IDENTITY = (fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
+BY_IDENTITY = (fx.Export, fx.MarkSeen, fx.ToldInDigest, fx.Revoke, MakeGroupLink)  # they name all they change
 
 
 def opened(office: Office) -> Office:
@@ -147,7 +147,7 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 PUT_BY = {
     "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
-    "DealingWith": "AskDone", "ChoosingDeputyDays": "AskDeputyDays",
+    "DealingWith": "AskDone", "NamingClient": "AskCalled", "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {

@@ -11,6 +11,7 @@ import pytest
 from core.care import NumberVisibility, Slot, Status
 from core.client import Background, Caution, Profile, Sex
 from core.dialogue.client import effects as e
+from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.facts import ClientFacts, InvitationFact, StrangerFacts
 from core.dialogue.client.states import Enrolling
@@ -37,6 +38,13 @@ def arriving(**changes: object) -> Chat:
 def asked(chat: Chat) -> str:
     assert isinstance(chat.state.asking, Enrolling)
     return chat.state.asking.question
+
+
+def rest_of(chat: Chat) -> Chat:
+    """Ask for everything that would be asked when it is needed."""
+    while isinstance(chat.state.asking, Enrolling) and not chat.state.asking.measure:
+        chat.says("skip" if asked(chat) != "adult" else "yes")
+    return chat.presses("set:missing")
 
 
 def test_a_stranger_gets_one_fixed_answer_whatever_they_send():
@@ -66,12 +74,8 @@ def test_a_no_to_consent_is_respected_and_can_be_changed():
 def test_the_whole_way_by_typing_and_pressing():
     chat = arriving().presses("consent:yes")
     chat.says("1951")
-    chat.presses("e:sex:male")
-    chat.presses("e:units:st")
-    chat.says("5 ft 9")
-    chat.presses("e:background:south_asian")
-    chat.presses("e:cautions:rate_limiting_medicine").presses("e:cautions:done")
-    chat.presses("e:numbers:shown")
+    chat.says("seven")
+    assert chat.heard(em.FirstValue).value.value == 7
     chat.says("Tuesday 7:30")
     assert asked(chat) == "zone"
     chat.says("Lisbon")
@@ -79,16 +83,30 @@ def test_the_whole_way_by_typing_and_pressing():
     facts = chat.facts
     assert facts.status is Status.ACTIVE
     assert facts.slot == Slot(1, time(7, 30), "Europe/Lisbon")
-    assert facts.profile == Profile(
+    assert facts.profile == Profile(birth_year=1951)
+    assert [type(x.message).__name__ for x in chat.did(e.NotifyCoach)] == ["ClientEnrolled"]
+
+
+def test_all_that_is_asked_later_can_be_asked_at_once():
+    chat = rest_of(arriving().presses("consent:yes").says("1951"))
+    chat.presses("e:cautions:rate_limiting_medicine").presses("e:cautions:done")
+    chat.presses("e:numbers:shown")
+    chat.presses("e:units:st")
+    chat.says("5 ft 9")
+    chat.presses("e:sex:male")
+    chat.presses("e:background:south_asian")
+    assert chat.heard(em.AllAnswered) and chat.state.asking is None
+    assert chat.facts.profile == Profile(
         Sex.MALE,
         1951,
         None,
         Decimal("175.26"),
         Background.SOUTH_ASIAN,
         frozenset({Caution.RATE_LIMITING_MEDICINE}),
+        cautions_known=True,
     )
-    assert facts.units.mass is Unit.STONE
-    assert [type(x.message).__name__ for x in chat.did(e.NotifyCoach)] == ["ClientEnrolled"]
+    assert chat.facts.units.mass is Unit.STONE
+    assert chat.presses("set:missing").kinds == ["HealthSaid", "AboutMe"]
 
 
 def test_every_question_can_be_skipped_and_says_what_that_costs():
@@ -97,22 +115,27 @@ def test_every_question_can_be_skipped_and_says_what_that_costs():
     while isinstance(chat.state.asking, Enrolling):
         question = asked(chat)
         seen.append(question)
-        chat.says("skip") if question not in ("cautions", "numbers") else chat.presses(
-            f"e:{question}:{'done' if question == 'cautions' else 'shown'}"
-        )
-        if question not in ("cautions", "numbers"):
-            assert chat.said[0] == m.SkipCost(question)
-    assert seen == [
-        "birth_year", "sex", "units", "stature", "background", "cautions", "numbers", "weekday", "time", "zone",
-    ]  # fmt: skip
+        if question == "adult":
+            chat.says("yes")
+        else:
+            assert chat.says("skip").said[0] == m.SkipCost(question)
+    assert seen == ["birth_year", "adult", "rating", "weekday", "time", "zone"]
     assert chat.facts.status is Status.ACTIVE
+    chat.presses("set:missing")
+    left = []
+    while isinstance(chat.state.asking, Enrolling):
+        left.append(asked(chat))
+        assert chat.says("skip").said[0] == m.SkipCost(left[-1])
+    assert left == ["cautions", "numbers", "units", "stature", "sex", "background"]
+    assert not chat.facts.profile.cautions_known
 
 
-def test_only_what_the_plan_needs_is_asked():
-    chat = arriving(plan=Plan(measures=("sessions_done",))).presses("consent:yes")
-    assert chat.state.asking is not None
-    questions = (asked(chat), *chat.state.asking.left)
-    assert questions == ("birth_year", "cautions", "weekday", "time", "zone")
+@pytest.mark.parametrize("answer", ["no", "No"])
+def test_without_a_year_of_birth_only_adults_go_on(answer):
+    chat = arriving().presses("consent:yes").says("skip")
+    assert asked(chat) == "adult"
+    assert asked(chat.says("skip")) == "adult"
+    assert asked(chat.says(answer)) == "young"
 
 
 @pytest.mark.parametrize("answer", ["2012", "14", "I am 16"])
@@ -164,7 +187,7 @@ def test_the_year_of_the_eighteenth_birthday_is_asked_about():
     chat = arriving().presses("consent:yes").says("2008")
     assert asked(chat) == "adult"
     chat.says("yes")
-    assert asked(chat) == "sex"
+    assert asked(chat) == "rating"
 
 
 @pytest.mark.parametrize("answer", ["57", "I am 57", "1969", "born in 1969"])
@@ -179,38 +202,28 @@ def test_an_answer_that_is_not_understood_is_asked_again_without_blame():
 
 
 def test_eating_worries_leave_weight_out_without_another_question():
-    chat = arriving().presses("consent:yes")
-    while asked(chat) != "cautions":
-        chat.says("skip")
+    chat = rest_of(arriving(plan=Plan(measures=("weight",))).presses("consent:yes").says("1951"))
     chat.presses("e:cautions:eating_worries").presses("e:cautions:done")
-    assert asked(chat) == "weekday"
+    assert "numbers" not in (chat.state.asking.question if isinstance(chat.state.asking, Enrolling) else "")
     assert "weight" not in chat.facts.plan.measures
 
 
 def test_numbers_can_go_to_the_coach_only():
-    chat = arriving().presses("consent:yes")
-    while asked(chat) != "numbers":
-        chat.presses("e:cautions:done") if asked(chat) == "cautions" else chat.says("skip")
+    chat = rest_of(arriving().presses("consent:yes").says("1951")).presses("e:cautions:done")
     chat.presses("e:numbers:coach_only")
     assert chat.facts.plan.numbers is NumberVisibility.COACH_ONLY
 
 
 def test_an_own_question_is_taken_in_their_own_words():
-    plan = Plan(measures=("own_question",))
-    chat = arriving(plan=plan).presses("consent:yes")
-    while asked(chat) != "own_question":
-        chat.presses("e:cautions:done") if asked(chat) == "cautions" else chat.says("skip")
+    chat = rest_of(arriving(plan=Plan(measures=("own_question",))).presses("consent:yes").says("1951"))
     chat.says("How stiff are my knees?").presses("e:own_better:lower")
     assert (chat.facts.plan.own_question, chat.facts.plan.own_better) == ("How stiff are my knees?", Better.LOWER)
 
 
 def test_a_place_nobody_knows_is_asked_back():
-    chat = arriving().presses("consent:yes")
+    chat = arriving().presses("consent:yes").says("1951")
     while asked(chat) != "zone":
-        if asked(chat) in ("cautions", "numbers"):
-            chat.presses(f"e:{asked(chat)}:{'done' if asked(chat) == 'cautions' else 'shown'}")
-        else:
-            chat.says("skip")
+        chat.says("skip")
     chat.says("Springfield")
     assert chat.heard(WhichPlace).places == () and asked(chat) == "zone"
 
@@ -227,9 +240,9 @@ def test_a_red_flag_is_heard_during_enrolment():
 
 def test_an_invitation_of_another_coach_asks_before_it_changes_anything():
     chat = arriving().presses("consent:yes")
+    chat.says("1951")
     while isinstance(chat.state.asking, Enrolling):
-        q = asked(chat)
-        chat.presses(f"e:{q}:{'done' if q == 'cautions' else 'shown' if q == 'numbers' else 'skip'}")
+        chat.says("skip")
     chat.facts = replace(chat.facts, invitation=InvitationFact("client", "Sasha", "Ben"))
     chat.commands("start", "token2")
     assert chat.heard(m.AskChangeCoach) == m.AskChangeCoach("Sasha", "Rowan")

@@ -276,5 +276,5 @@ def verbs_in(file: Path) -> Iterator[str]:
 
 
 def test_nothing_is_loaded_for_a_command_nobody_has() -> None:
-    assert staff.needs(FRESH_STAFF, Command(NOW, "abracadabra", "Ada")) == ()
-    assert staff.needs(FRESH_STAFF, Press(NOW, "abracadabra:1")) == ()
+    assert staff.needs(FRESH_STAFF, Command(NOW, "abracadabra", "Ada"), "en") == ()
+    assert staff.needs(FRESH_STAFF, Press(NOW, "abracadabra:1"), "en") == ()

@@ -301,7 +301,7 @@ def test_an_organiser_who_is_no_coach_has_no_coach_s_command(command: str) -> No
 def test_an_organiser_needs_no_caseload_for_anything_of_a_cohort() -> None:
     """Nothing is loaded unless needed: no card, no row, no reading."""
     for verb in COHORT_VERBS:
-        kinds = {type(n).__name__ for n in staff.needs(FRESH_STAFF, Press(NOW, f"{verb}:3"))}
+        kinds = {type(n).__name__ for n in staff.needs(FRESH_STAFF, Press(NOW, f"{verb}:3"), "en")}
         assert kinds <= {"Cohorts", "OtherCoaches"}, verb
 
 

@@ -8,6 +8,7 @@ from decimal import Decimal
 
 import pytest
 
+from bot.rendering import Reader, render
 from core.care import NumberVisibility, Plan, Programme, Status
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
@@ -69,6 +70,16 @@ def test_the_last_check_in_ends_with_the_report_for_both_and_nothing_is_asked_af
     assert chat.said == []
 
 
+@pytest.mark.parametrize(("weeks", "next_time"), [(12, False), (16, True)], ids=["the-last", "one-before-the-last"])
+def test_no_next_time_is_promised_at_the_last_check_in(weeks: int, next_time: bool) -> None:
+    chat = twelve_weeks(("104", "104", "104"))
+    plan = Plan(measures=("waist",), programme=Programme(MONDAY.date(), weeks))
+    chat.facts = replace(chat.facts, plan=plan)
+    chat.due().says("7").says("92 cm").presses("ok:yes").presses("cond:same")
+    text = render(chat.heard(m.VerdictSaid), (), Reader()).text
+    assert "less than on" in text and ("Next time" in text) is next_time
+
+
 def test_a_week_before_its_end_a_check_in_ends_as_ever() -> None:
     chat = twelve_weeks()
     chat.now -= WEEK
@@ -87,11 +98,11 @@ def test_the_report_says_what_changed_and_what_cannot_be_told_and_never_that_not
     assert (waist.start.amount.value, waist.now.amount.value) == (104, 94)
 
 
-def test_what_is_not_far_enough_beyond_error_to_be_told_a_client_is_in_the_coachs_report_alone() -> None:
+def test_the_coachs_report_calls_nothing_a_change_that_the_clients_does_not() -> None:
     chat = checked_in(twelve_weeks(waist=("100", "99", "98")))
     assert "waist" in {r.measure for r in ended(chat).unsure}
     whole = told(chat, rm.ReportForCoach)[0].report  # type: ignore[attr-defined]
-    assert "waist" in {r.measure for r in whole.changed}
+    assert "waist" in {r.measure for r in whole.unsure}
 
 
 def test_if_the_last_check_in_is_missed_the_report_comes_a_week_later_without_it() -> None:
@@ -171,6 +182,13 @@ def test_a_new_round_begins_with_the_last_results_as_its_baseline_and_the_coach_
     last = [r for r in chat.facts.history if r.measure == "waist"][-1]
     assert plan.baseline_since is not None and plan.baseline_since <= last.taken_at
     assert chat.heard(rm.RoundBegins).weeks == 12 and told(chat, cm.NewRound)
+
+
+def test_a_new_round_does_not_begin_with_a_look_back_on_the_last_one() -> None:
+    chat = checked_in(twelve_weeks())
+    chat.state = replace(chat.state, looked_back=(MONDAY + 8 * WEEK).date())
+    chat.later(days=2).presses("round").later(days=5).due().says("7").says("94 cm").presses("cond:same")
+    assert "CheckInDone" in chat.kinds and "LookBack" not in chat.kinds
 
 
 def test_a_new_round_long_after_the_end_has_a_baseline_of_its_own() -> None:

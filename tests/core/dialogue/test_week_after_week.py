@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
 
 from core.client import Caution
 from core.dialogue.client import messages as m
+from core.dialogue.client.start_messages import StartTaken
 from core.dialogue.client.states import AskingConditions, Awaiting
+from core.watching.flags import Code
 from tests.builders import ADA, Chat, Plan, checked_in
 
 WAIST = replace(ADA, plan=Plan(measures=("waist",)))
@@ -72,3 +75,53 @@ def test_a_caution_is_given_once():
         checked_in(chat).later(days=35)
     said = [x.key for x in chat.everything if isinstance(x, m.Context)]
     assert said.count("medicine_slows_pulse") == 1
+
+
+# --- the start again, a week later
+
+
+def test_a_waist_is_asked_once_more_a_week_later_and_says_why_once():
+    tests = replace(ADA, plan=Plan(measures=("weight", "waist", "chair_stand_30s")))
+    chat = Chat(tests).due().says("7").says("82 kg").says("94 cm")
+    assert chat.heard(m.Context).key == "start_again"
+    chat.presses("gate:well").presses("gate:none").says("11").later(days=7).due().says("7")
+    asked = chat.heard(m.Ask)
+    assert (asked.measure, asked.again) == ("waist", True)  # and not the weight
+    chat.says("95 cm").presses("cond:same")
+    taken = chat.heard(StartTaken)
+    assert (taken.amount.value, taken.again) == (Decimal("94.5"), False)
+    chat.presses("gate:well").presses("gate:none")
+    assert not chat.heard(m.Ask).again  # the same reason, said before
+    assert chat.says("12").presses("cond:same").heard(StartTaken).amount.value == Decimal("11.5")
+
+
+def test_two_starts_far_apart_are_followed_by_a_third_and_then_by_none():
+    chat = Chat(WAIST).due().says("7").says("94 cm").later(days=7).due().says("7").says("101 cm").presses("cond:same")
+    assert chat.heard(StartTaken).again
+    chat.later(days=7).due().says("7").says("94.5 cm").presses("cond:same")
+    assert not chat.heard(StartTaken).again
+    chat.later(days=7).due().says("7")
+    assert chat.state.asking is None
+
+
+def test_a_second_start_that_is_not_given_is_asked_for_three_weeks_and_moves_no_retest():
+    chat = Chat(WAIST).due().says("7").says("94 cm")
+    asked = []
+    for _ in range(4):
+        chat.later(days=7).due().says("7")
+        asked.append(getattr(chat.heard(m.Ask), "again", None))
+        chat.presses("skip")
+    assert asked == [True, True, True, False]
+    assert not [r for r in chat.raised if r.flag.code == Code.RETEST_MISSED]
+
+
+def test_a_retest_comes_four_weeks_after_the_first_of_the_starts():
+    chat = Chat(WAIST).due().says("7").says("94 cm").later(days=7).due().says("7").says("95 cm").presses("cond:same")
+    for week in (2, 3, 4):
+        chat.later(days=7).due().says("7")
+        assert (chat.state.asking == Awaiting("waist")) is (week == 4)
+
+
+def test_without_a_check_in_nothing_is_promised_to_be_asked_again():
+    chat = Chat(replace(WAIST, slot=None))
+    assert chat.says("waist 94 cm").heard(m.Context).key == "first_reading"

@@ -106,8 +106,11 @@ def test_time_reversed_the_change_has_the_other_sign(values):
 
     forward, backward = at_cuts(values), at_cuts(values[::-1])
     for cut, t in forward.items():
-        if np.median(values[:cut]) != np.median(values[cut:]):  # which side is the upper one
-            assert t == pytest.approx(-backward[len(values) - cut], abs=1e-9)
+        assert t == pytest.approx(-backward[len(values) - cut], abs=1e-9)
+
+
+def test_sides_with_the_same_median_show_no_change():
+    assert course.between(points(10, 30, 20), points(30, 10)).t == 0
 
 
 def test_own_noise_moves_the_bound_but_no_further_than_a_handful_of_readings_can_defend():

@@ -1,0 +1,21 @@
+"""What is said while somebody arrives, and while facts are asked for, beyond the questions themselves."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from core.quantity import Amount
+
+
+@dataclass(frozen=True, slots=True)
+class FirstValue:
+    """The first rating, said back as the start. by_chance: the largest difference that can be just the day."""
+
+    measure: str
+    value: Amount
+    by_chance: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class AllAnswered:
+    """There is nothing left to ask about the client."""
