@@ -62,7 +62,7 @@ class Plan:
 
     measures: keys, in any order; energy is asked at every check-in whether or not it is named.
     retest_days: 28-42; per_measure overrides it by key.
-    directed_weighing: a clinician asked for frequent weighing; the guard is off.
+    directed_weighing: a clinician asked for frequent weighing; the guard is off. directed_by: who, as the coach put it.
     loss_is_planned: losing weight is a goal agreed with the coach.
     own_question: the client's own 0-10 question; own_better says which way is better.
     baseline_since: a new programme starts here; earlier readings are history, not baseline.
@@ -81,6 +81,7 @@ class Plan:
     cleared: tuple[str, ...] = ()  # tests a clinician has approved despite a caution
     pressure_body: str = "nice"  # which blood-pressure limits: "nice", "aha", "esc"
     programme: Programme | None = None
+    directed_by: str = ""
 
     def interval(self, measure: str) -> int:
         """Days between retests of `measure`."""

@@ -25,6 +25,7 @@ from bot.store.clients import Client
 from bot.store.slots import SlotOutcome
 from bot.store.subject_access import Held, HeldRow
 from core.care import Slot
+from core.judging.readiness import verdict
 from core.measures import CHECK_IN_ORDER, MEASURES
 from core.reading import Reading
 
@@ -126,6 +127,7 @@ def client_account(conn: Connection, found: Held, client: Client, reader: Reader
         flags=len(flags),
         open_flags=sum(r["cleared_at"] is None for r in flags),
         cohorts=subject_access.cohort_names(conn, found),
+        before_exercise=verdict(client.readiness, client.profile) or "",
     )
 
 

@@ -58,12 +58,13 @@ from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Understood
 from core.quantity import Unit
 from core.reading import SAME, Conditions, Reading
-from core.understanding.plausibility import doubt
+from core.understanding.plausibility import doubt, is_jump
 from core.watching.flags import NOTHING_AGREED, Code
 from core.watching.flags_of_reading import flags_of_reading
 
 D = Decimal
 HALF_A_YEAR = 24  # weeks
+SLIP = "slip"  # key of a reading that was typed wrong
 MISREAD, PUT_RIGHT = 0.02, 0.9
 WANDERS, WANDER_WEEKS = 0.3, 6.0
 OF_THE_DAY = 0.5  # of the variance of one tape
@@ -248,19 +249,24 @@ def slip(value: Decimal, dice: Random) -> Decimal:
 
 @dataclass(slots=True)
 class Typed:
-    """reading: as stored. asked: whether it was asked back though it was right."""
+    """reading: as stored. asked: whether it was asked back though it was right. put_right: whether the reading before
+    it turned out to be the slip, and was taken out."""
 
     reading: Reading
     asked: bool
+    put_right: bool = False
 
 
 def typed(world: World, measure: Measure, reading: Reading, last: Reading | None, dice: Random) -> Typed:
     """A reading as it reaches the store: perhaps misread, perhaps asked back and put right."""
     wrong = world.misread > 0 and dice.random() < world.misread
-    given = replace(reading, value=slip(reading.value, dice)) if wrong else reading
+    given = replace(reading, value=slip(reading.value, dice), key=SLIP) if wrong else reading
     found = doubt(measure, Understood(given.value, measure.unit, second=given.second), last, NOBODY)
     if not wrong:
-        return Typed(reading, found is not None)
+        # two readings far apart: which of them is right is asked, and a slip is owned up to as often as any other
+        before = last is not None and last.key == SLIP and found is not None and given.value in measure.bounds.usual
+        apart = before and last is not None and is_jump(measure.bounds, given.value, last.value)
+        return Typed(reading, found is not None, apart and not measure.series and dice.random() < PUT_RIGHT)
     never = given.value not in measure.bounds.possible  # such a value is not stored as it is typed
     if never or (found is not None and dice.random() < PUT_RIGHT):
         return Typed(reading, False)
@@ -299,6 +305,8 @@ def follow(
         asked = 0
         for reading in take(world, part, person, level, at, dice):
             kept = typed(world, measure, reading, history[-1] if history else None, dice)
+            if kept.put_right:
+                history.pop()
             history.append(kept.reading)
             asked += kept.asked
         history = as_loaded(history, at)

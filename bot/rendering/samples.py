@@ -20,9 +20,11 @@ from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
+from core.dialogue.client import slip_messages as pm
 from core.dialogue.client import start_messages as sm
 from core.dialogue.client.encouragement import OPENINGS, PRAISES
 from core.dialogue.client.enrolment import ANSWER
+from core.dialogue.client.needed import READINESS, SIGNS_TO_TICK
 from core.dialogue.client.report import GoalSaid, Report
 from core.dialogue.client.results import Result, Value
 from core.dialogue.client.week_messages import ActivityLine, AnotherDay, LookBack
@@ -42,6 +44,7 @@ from core.dialogue.kit.messages import (
 from core.judging.change import Change, Strength
 from core.judging.chart_data import Point, Pressure, PressureDay, PressureWeekChart, RatingLine, TrendChart, Usual
 from core.judging.goals import GoalDoubt
+from core.judging.readiness import Verdict
 from core.language.rate_limiting_medicines import RATE_LIMITING_MEDICINES
 from core.language.signs import SIGNS
 from core.measures import MEASURES
@@ -130,7 +133,7 @@ def ordinary() -> Iterator[object]:
 def _arriving() -> Iterator[object]:
     yield Stranger()
     yield from (m.Welcome("Ada", COACH), m.Welcome("", COACH), m.WhatIsKept(COACH), m.ConsentDeclined(COACH))
-    for question in (*ANSWER, "rating"):
+    for question in (*ANSWER, "rating", *READINESS):
         yield m.EnrolQuestion(question, COACH)
         yield m.EnrolUnclear(question)
         yield m.SkipCost(question)
@@ -142,6 +145,10 @@ def _arriving() -> Iterator[object]:
     six = Amount(Decimal(6), Unit.POINT)
     yield from (em.FirstValue("energy", six, Amount(Decimal(2), Unit.POINT)), em.FirstValue("energy", six, None))
     yield em.AllAnswered()
+    yield m.EnrolQuestion("signs", COACH, SIGNS_TO_TICK)
+    for verdict in Verdict:
+        for signs, told, number in ((True, COACH, "112"), (True, "", ""), (False, COACH, "112"), (False, "", "")):
+            yield em.BeforeExercise(verdict.value, signs, told, number)
     yield from (m.EnrolNoted("zone", place="Europe/Lisbon", clock=time(7, 30)), m.AskBirthYear(2012))
     yield from (m.TooYoung(COACH), m.ForAdults(COACH), WhichPlace(()), WhichPlace(("Europe/London", "America/Toronto")))
     yield from (m.Enrolled(0, time(7, 30), DAY, COACH), m.AlreadyHere(COACH), m.AskChangeCoach("Sascha", COACH))
@@ -243,6 +250,7 @@ def _not_clear() -> Iterator[object]:
         yield from (m.AskWhichDay(x.key, amount(x), second(x)), m.AskWhichDay(x.key, None), m.SendRight(x.key, x.unit))
         yield from (m.AskEither(x.key, (Decimal(6), Decimal(7))), m.NotRead())
         yield m.AnswerStands(x.key, DAY, amount(x), second(x))
+        yield from (pm.AskWhichIsRight(x.key, amount(x), second(x), LONG_DAY), pm.EarlierTakenOut(x.key, DAY))
         yield from (m.AskIfSure(x.key, amount(x), second(x)), m.CannotBe(x.key, amount(x), second(x)))
         yield m.StillUnclear(x.key)
         yield from (m.NotSure(x.key), m.Corrected(x.key, amount(x), second(x)), m.CorrectedHidden(x.key))
@@ -455,6 +463,7 @@ def _of_health() -> Iterator[object]:
     yield m.AskHealth("background", "white", False)
     yield m.AskHealth("stature", "210", False, Amount(Decimal(210), Unit.CENTIMETRE))
     fields = ("stature", "birth_year", "sex", "background")
+    yield from (cm.DoctorFirst(7, "Ada", SIGNS_TO_TICK, ()), cm.DoctorFirst(7, "Ada", (), cautions[1:3]))
     yield cm.HealthChanged(7, "Ada", cautions[:1], cautions[1:2], medicines[:1], (), fields, undirected=True)
     yield cm.HealthChanged(7, "Ada", (), cautions[:1], (), medicines[:1], (), undone=True)
 

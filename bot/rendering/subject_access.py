@@ -55,6 +55,7 @@ class ClientAccount:
     flags: int = 0
     open_flags: int = 0
     cohorts: tuple[str, ...] = ()
+    before_exercise: str = ""  # the verdict that their answers come to
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +155,9 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         v.say("To bear in mind: {cautions}", cautions=v.listed(cautions)) if cautions else "",
         v.say("Medicines that slow the pulse: {medicines}", medicines=names.medicines(v, sorted(profile.medicines)))
         if profile.medicines
+        else "",
+        v.say("Before exercise: {verdict}", verdict=v.say(names.BEFORE_EXERCISE[said.before_exercise]))
+        if said.before_exercise
         else "",
     )
 

@@ -4,7 +4,7 @@ value, unit     in the measure's own unit, a plain decimal: at most two places, 
 band            the band of every applicable published reference in words, the main one first, separated by " | ".
 reference       their keys in the same order; then, for those that do not apply, "none: " and the reason.
 baseline        what the reading is compared with (for a rating the mean of its first four weeks, for a blood
-                pressure the systolic mean of the first series).
+                pressure the systolic mean of the first series, and the visits of a start together).
 change, mdc95   now minus baseline, and what error alone would rarely exceed; both in `unit`.
 verdict         one of VERDICTS.
 reaches_mcid    yes or no: does the change reach the published important one? Empty if none is published.

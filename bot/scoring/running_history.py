@@ -59,8 +59,8 @@ class Chain:
     """
 
     __slots__ = (
-        "baseline", "ends", "last", "level", "measure", "older", "own", "points", "shortest", "start", "text",
-        "too_soon", "visits",
+        "baseline", "ends", "first", "last", "level", "made", "measure", "older", "own", "points", "shortest", "start",
+        "text", "too_soon", "visits",
     )  # fmt: skip
 
     def __init__(self, measure: Measure, retest: timedelta) -> None:
@@ -76,6 +76,8 @@ class Chain:
         self.visits: tuple[Reading, ...] = ()
         self.level: TakenValue | None = None
         self.own: Decimal | None = None
+        self.first: Reading | None = None  # the baseline
+        self.made: tuple[TakenValue | None, Point | None] = (None, None)  # the last point, which `add` needs again
         self.points: deque[Point] = deque(maxlen=NEWEST)  # of the newest official readings after the start
 
     def before(self, at: datetime) -> Sides:
@@ -90,6 +92,7 @@ class Chain:
     def add(self, now: TakenValue) -> None:
         if self.last is None:
             self.baseline = self.last = self.older = now
+            self.first = now.reading()
             self.text = value_cell(now.value, None, self.measure.unit)
             self.too_soon = too_soon(now.value, self.measure.unit)
             found = self._point(now)
@@ -140,10 +143,12 @@ class Chain:
         return sure_among((*self.start, *earlier, found), error, len(self.start))
 
     def _point(self, reading: TakenValue) -> Point | None:
-        error, baseline = self.measure.error, self.baseline
-        if error is None or baseline is None or self.measure.kind is MeasureKind.DERIVED:
+        error, first = self.measure.error, self.first
+        if error is None or first is None or self.measure.kind is MeasureKind.DERIVED:
             return None
-        return point(self.measure, error, reading.reading(), baseline.reading())
+        if self.made[0] is not reading:
+            self.made = reading, point(self.measure, error, reading.reading(), first)
+        return self.made[1]
 
 
 class Track:

@@ -25,6 +25,7 @@ from bot.store.sealed import Sealed, is_whole, secret
 from core import schedule
 from core.care import Plan, Slot, Status, Units
 from core.client import Background, Caution, Profile, Sex
+from core.judging.readiness import UNASKED, Readiness
 from core.quantity import Unit
 
 USUAL = Plan()
@@ -66,6 +67,7 @@ class Client:
     created_at: datetime
     left_at: datetime | None
     called: str = ""  # by the coach, if not by their name
+    readiness: Readiness = UNASKED
     whole: bool = True  # False: the row is corrupt, and plan, profile, units or status are placeholders
 
 
@@ -81,6 +83,11 @@ COLUMNS = (
 @lru_cache(maxsize=1024)
 def _plan(text: str) -> Plan:
     return codec.loads_as(Plan, text)
+
+
+@lru_cache(maxsize=1024)
+def _readiness(text: str) -> Readiness:
+    return codec.loads_as(Readiness, text)
 
 
 def plan_of(text: str | None) -> Plan:
@@ -135,6 +142,7 @@ def client_of(r: Any) -> Client:
         r.created_at,
         r.left_at,
         r.called if is_whole(r.called) else "",
+        _readiness(r.readiness) if r.readiness else UNASKED,
     )
 
 
@@ -145,7 +153,15 @@ def shown(r: Any) -> Client:
     except ValueError as error:  # CodecError is one
         _log.error("the row of a client cannot be loaded", row=r.id, fault=log.fault(error))
     known = r.status if r.status in {status.value for status in Status} else Status.ACTIVE.value
-    plain = {"status": known, "sex": None, "background": None, "cautions": "", "medicines": "", "plan": None}
+    plain = {
+        "status": known,
+        "sex": None,
+        "background": None,
+        "cautions": "",
+        "medicines": "",
+        "plan": None,
+        "readiness": None,
+    }
     plain |= {"birth_year": None, "birth_date": None, "stature": None}
     plain |= {"mass_unit": Unit.KILOGRAM.value, "length_unit": Unit.CENTIMETRE.value}
     return replace(client_of(SimpleNamespace(**{**r._mapping, **plain})), whole=False)
@@ -204,6 +220,8 @@ def columns(field: str, value: Any, now: datetime) -> dict[str, Any]:
             return {"cautions": ",".join(sorted(caution.value for caution in value))}
         case "cautions_known", bool():
             return {"cautions_known": value}
+        case "readiness", Readiness():
+            return {"readiness": codec.dumps(value)}
         case "medicines", frozenset():
             return {"medicines": ",".join(sorted(value))}
         case "sex", Sex() | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
@@ -9,6 +10,7 @@ from sqlalchemy import Connection, bindparam, delete, insert, or_, select, updat
 
 from bot.store import codec
 from bot.store.dialect import among
+from bot.store.facts import CoachContact
 from bot.store.schema import clients, coaches, deputies, flags, people
 from bot.store.zones import zone_of
 from core.dialogue.staff.facts import DeputyFact
@@ -40,6 +42,34 @@ def of(conn: Connection, coach_id: int) -> DeputyFact | None:
     """Who stands in for a coach."""
     r = conn.execute(_OF, {"coach": coach_id}).one_or_none()
     return None if r is None else DeputyFact(r.deputy_id, r.name, r.begins, r.ends)
+
+
+_FOR = (
+    select(
+        deputies.c.coach_id,
+        deputies.c.deputy_id,
+        coaches.c.name,
+        coaches.c.person_id,
+        coaches.c.zone_name,
+        coaches.c.quiet_nights,
+        people.c.chat_id,
+        people.c.reachable,
+    )
+    .join(coaches, coaches.c.id == deputies.c.deputy_id)
+    .join(people, people.c.id == coaches.c.person_id)
+    .where(among(deputies.c.coach_id, "coaches"), coaches.c.left_at.is_(None))
+)
+
+
+def standing_in(conn: Connection, coach_ids: Iterable[int]) -> dict[int, CoachContact]:
+    """Who stands in for each of several coaches, whether today or on other days. One query."""
+    rows = conn.execute(_FOR, {"coaches": list(coach_ids)})
+    return {
+        r.coach_id: CoachContact(
+            r.deputy_id, r.name, r.person_id, r.chat_id, r.zone_name, r.quiet_nights, bool(r.reachable)
+        )
+        for r in rows
+    }
 
 
 def set_wait(conn: Connection, coach_id: int, minutes: int) -> None:

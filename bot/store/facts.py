@@ -38,7 +38,8 @@ class CoachContact:
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """The person of a chat: a client (with their coach, if any) or staff. state: as `codec` text."""
+    """The person of a chat: a client (with their coach, if any) or staff. state: as `codec` text. deputy: who stands in
+    for that coach, where it matters."""
 
     client: Client | None
     coach: CoachContact | None
@@ -46,6 +47,7 @@ class Known:
     reachable: bool
     state: str | None
     state_at: datetime | None
+    deputy: CoachContact | None = None
 
 
 @dataclass(frozen=True, slots=True)

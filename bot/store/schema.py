@@ -143,6 +143,7 @@ clients = Table(
     sealed_words("clients", "cautions"),  # sorted, comma between
     sealed_words("clients", "medicines"),  # that slow the pulse, likewise
     Column("cautions_known", Boolean, nullable=False, server_default=true()),  # FALSE: not asked for, or left open
+    sealed("clients", "readiness"),  # codec; NULL: not asked yet
     Column("mass_unit", Text, nullable=False, server_default=text("'kg'")),
     Column("length_unit", Text, nullable=False, server_default=text("'cm'")),
     Column("weekday", Integer),

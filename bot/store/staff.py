@@ -172,13 +172,13 @@ def _needed(
                 stands_in = deputies.away(conn, other, found.today(now))
                 if stands_in is not None and stands_in[0] == coach_id:
                     theirs = _followed(conn, caseload.everybody(conn, other), now)
-                    rows = _rows(conn, theirs, caseload.names(conn, other), now)
+                    rows = _rows(conn, theirs, caseload.names(conn, other), other, now, read_by_deputy=True)
                     found = replace(found, away=_name_of(conn, other))
             case Caseload() | CardsNamed() | CardsFlagged() | CardsOfAll():
                 if everybody is None:
                     everybody = _followed(conn, caseload.everybody(conn, coach_id), now)
                 if isinstance(need, Caseload):
-                    rows = _rows(conn, everybody, names, now)
+                    rows = _rows(conn, everybody, names, coach_id, now)
                     waiting = _waiting(conn, coach_id, now)
                 elif isinstance(need, CardsNamed):
                     cards |= _named(everybody, names, need, found.language)
@@ -186,7 +186,7 @@ def _needed(
                     paged = True
                     cards |= {c.id: c for c in [c for c in everybody if _in_care(c) and c.whole][:MOST_PAGED]}
                 else:
-                    flagged = {r.client_id for r in rows or _rows(conn, everybody, names, now) if r.flags}
+                    flagged = {r.client_id for r in rows or _rows(conn, everybody, names, coach_id, now) if r.flags}
                     cards |= {c.id: c for c in [c for c in everybody if c.id in flagged and c.whole][:MOST_FLAGGED]}
             case QuarterMeant(words):
                 found = replace(found, quarter=_quarter(conn, coach_id, words, now, found.zone))
@@ -303,14 +303,24 @@ _OVER = (
 )
 _SETTLED = _OVER.where(
     flags.c.severity == Severity.URGENT.value,
-    flags.c.ended != Ended.BY_COACH.value,
-    or_(flags.c.digest_at.is_(None), flags.c.digest_at < flags.c.cleared_at),
+    or_(flags.c.ended != Ended.BY_COACH.value, flags.c.done_by != bindparam("reader")),
+    or_(
+        flags.c.digest_at.is_(None),
+        flags.c.digest_at < flags.c.cleared_at,
+        flags.c.digest_at >= bindparam("still_news"),
+    ),
 )
 
 
-def settled_flags(conn: Connection, client_ids: Iterable[int], at: datetime) -> dict[int, tuple[FlagFact, ...]]:
-    """Urgent flags that ended by themselves within four weeks and that no digest has told the end of. One query."""
-    return _over(conn.execute(_SETTLED, {"clients": list(client_ids), "since": at - SETTLED_WITHIN}))
+def settled_flags(
+    conn: Connection, client_ids: Iterable[int], coach_id: int, at: datetime, *, read_by_deputy: bool = False
+) -> dict[int, tuple[FlagFact, ...]]:
+    """Urgent flags that ended by themselves within four weeks, or that somebody else than their coach has dealt with,
+    and that no digest has told the end of. One query. read_by_deputy: the coach's digest of this very day, which has
+    told them, does not count: the deputy reads the same."""
+    news = at - A_DAY if read_by_deputy else at + A_DAY
+    given = {"clients": list(client_ids), "reader": coach_id, "since": at - SETTLED_WITHIN, "still_news": news}
+    return _over(conn.execute(_SETTLED, given))
 
 
 def past_flags(conn: Connection, client_id: int, at: datetime) -> tuple[FlagFact, ...]:
@@ -348,14 +358,20 @@ def _over(rows: Iterable[Any]) -> dict[int, tuple[FlagFact, ...]]:
 
 
 def _rows(
-    conn: Connection, everybody: Sequence[Client], names: Mapping[int, str], now: datetime
+    conn: Connection,
+    everybody: Sequence[Client],
+    names: Mapping[int, str],
+    coach_id: int,
+    now: datetime,
+    *,
+    read_by_deputy: bool = False,
 ) -> tuple[CaseRow, ...]:
-    """Everybody with their flags and the outcomes of last week's slots. Three queries."""
+    """Everybody of a coach with their flags and the outcomes of last week's slots. Three queries."""
     ids = [c.id for c in everybody]
     if not ids:
         return ()
     open_ = open_flags(conn, ids, now)
-    settled = settled_flags(conn, ids, now)
+    settled = settled_flags(conn, ids, coach_id, now, read_by_deputy=read_by_deputy)
     week = _week(conn, ids, now)
     return tuple(
         CaseRow(
@@ -445,6 +461,7 @@ def _cards(
             past=past_flags(conn, c.id, now) if len(several) == 1 else (),
             for_coach=standing_in.get(c.id, ""),
             own_name=c.name if c.called else "",
+            readiness=c.readiness,
         )
         for c in several
     )

@@ -45,6 +45,7 @@ from core.dialogue.client.messages_to_coach import (
     ClientEnrolled,
     ClientInCohort,
     ClientWord,
+    DoctorFirst,
     HealthChanged,
     News,
     RepeatTaken,
@@ -140,6 +141,7 @@ class TurnEffects:
     person_id: int | None = None
     client: Client | None = None
     coach: CoachContact | None = None
+    deputy: CoachContact | None = None
     is_group: bool = False
     priority: int = ANSWER
     open_flags: frozenset[str] | None = None
@@ -179,10 +181,12 @@ class TurnEffects:
         urgent: bool = False,
         occasion: str | None = None,
         at: datetime | None = None,
+        to: CoachContact | None = None,
     ) -> None:
         """Queue a message for this client's coach; at night only if urgent, or if the coach chose so. at: the instant,
-        if already known. It waits while they cannot be reached. The only way from a client to their coach."""
-        coach = self.coach
+        if already known. to: whoever stands in for them, instead. It waits while they cannot be reached. The only way
+        from a client to their coach."""
+        coach = self.coach if to is None else to
         if coach is None or coach.chat_id is None:
             return
         message = self._as_called(message)
@@ -285,7 +289,9 @@ class TurnEffects:
         writes, me = self.writes, client.id
         match effect:
             case e.NotifyCoach(message, choices, urgent, occasion):
-                news = about(me) if isinstance(message, HealthChanged | RepeatTaken | SignAnswered) else ()
+                news = (
+                    about(me) if isinstance(message, DoctorFirst | HealthChanged | RepeatTaken | SignAnswered) else ()
+                )
                 self.notify_coach(message, choices or news, urgent=urgent, occasion=occasion)
             case e.Record(reading, key):
                 writes.readings[me, key] = readings.row(me, key, reading, self.now)
@@ -316,10 +322,13 @@ class TurnEffects:
             case e.DropGoal(measure):
                 writes.goals.pop((me, measure), None)
                 writes.dropped[me, measure] = None
-            case e.PassOn(text, urgent):
+            case e.PassOn(text, urgent, to):
                 coach_id = None if self.coach is None else self.coach.id
                 writes.coach_words.append((me, coach_id, coach_thread.Direction.TO_COACH, text))
-                self.notify_coach(ClientWord(me, self._called(client), text), about(me), urgent=urgent)
+                said = ClientWord(me, self._called(client), text)
+                self.notify_coach(said, about(me), urgent=urgent)
+                if to and self.deputy is not None and self.deputy.id == to:
+                    self.notify_coach(said, about(me), urgent=urgent, to=self.deputy)
             case e.EnterCohort(cohort_id):
                 self._enter(client, cohort_id)
             case e.LeaveCohort(cohort_id):

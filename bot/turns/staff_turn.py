@@ -222,7 +222,8 @@ def _of_client(conn: Connection, who: Staff, coach_id: int, client: Client, effe
         case fx.WriteTo(_, text):
             coach_thread.put(conn, [(client.id, coach_id, coach_thread.Direction.TO_CLIENT, text)], now)
             store.answered(conn, client, coach_id, now)
-            _notify_client(conn, client, [FromCoach(now, who.name, text)], now)
+            by = 0 if client.coach_id == coach_id else coach_id
+            _notify_client(conn, client, [FromCoach(now, who.name, text, by)], now)
         case fx.ChangePlan():
             _change(conn, client, effect, now)
         case fx.SaveNote(_, text):

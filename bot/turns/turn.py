@@ -18,6 +18,7 @@ the caller, with nothing done.
 
 from __future__ import annotations
 
+import re
 import traceback
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
@@ -30,7 +31,7 @@ from sqlalchemy import Connection
 from sqlalchemy.exc import InterfaceError, OperationalError
 
 from bot.foundation import log
-from bot.store import codec, cohorts, inbox, invitations, outbox
+from bot.store import codec, cohorts, deputies, inbox, invitations, outbox
 from bot.store import facts as known_facts
 from bot.store.clients import Client, StalePlan
 from bot.store.cohorts import Cohort
@@ -218,6 +219,7 @@ def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
     conn, now = batch.conn, batch.now
     private = [row.chat_id for row, _ in events if not row.is_group]
     batch.known = known_facts.who(conn, private) if private else {}
+    _load_deputies(batch)
     theirs = [known.client for known in batch.known.values() if known.client is not None]
     batch.histories = known_facts.histories(conn, theirs, now)
     tokens = [token for row, event in events if (token := _token(batch, row, event))]
@@ -226,6 +228,23 @@ def _load(batch: _Batch, events: Sequence[tuple[ClaimedEvent, Event]]) -> None:
     batch.cohorts = cohorts.find(conn, {i.cohort_id for i in batch.invitations.values() if i.cohort_id is not None})
     strangers = [chat for chat in private if chat not in batch.known]
     batch.told = outbox.written_to(conn, strangers, now - STRANGERS_HEAR_EVERY)
+
+
+def _load_deputies(batch: _Batch) -> None:
+    """Who stands in for the coach of those whom a deputy has written to: their answers go there. No query on a usual
+    day."""
+    wanted = {
+        chat: known.coach.id
+        for chat, known in batch.known.items()
+        if known.coach is not None and _BY_DEPUTY.search(known.state or "")
+    }
+    if wanted:
+        found = deputies.standing_in(batch.conn, set(wanted.values()))
+        for chat, coach in wanted.items():
+            batch.known[chat] = replace(batch.known[chat], deputy=found.get(coach))
+
+
+_BY_DEPUTY = re.compile(r'"word_to":[1-9]')
 
 
 def _token(batch: _Batch, row: ClaimedEvent, event: Event) -> str:
@@ -287,6 +306,7 @@ def _turn_effects(
     turn.language = language_from_tag(row.language, batch.steps.languages)
     if client is not None and known is not None:
         turn.client, turn.coach, turn.person_id, turn.language = client, known.coach, client.person_id, client.language
+        turn.deputy = known.deputy
     if staff is not None:
         turn.person_id, turn.language = staff.person_id, staff.language
     return turn
@@ -410,6 +430,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         name=client.name,
         coach_name=known.coach.name if known.coach else "",
         coach_reachable=known.coach is not None and known.coach.reachable,
+        deputy=None if known.deputy is None or not known.deputy.reachable else (known.deputy.id, known.deputy.name),
         coach_nights=zone_of(known.coach.zone_name) if known.coach is not None and known.coach.quiet_nights else None,
         language=client.language,
         country=steps.country_of(zone_name) if zone_name else "",
@@ -430,6 +451,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         check_ins=history.check_ins,
         cohorts=history.cohorts,
         invitation=opened,
+        readiness=client.readiness,
         find_zones=partial(_find_zones, steps, client.language),
         zone_of=zone_of,
         label=partial(steps.label, client.language),

@@ -257,9 +257,14 @@ def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[D
 
 def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
     """Ratings of four weeks as one point. swing: the variance of one."""
-    level = winsorised(ratings, swing)
-    scatter = sum(min((rating - level) ** 2 / swing, CLIP * CLIP) for rating in ratings)
+    level, scatter = _level_and_scatter(tuple(ratings), swing)
     return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
+
+
+@lru_cache(maxsize=4096)  # four whole numbers from 0 to 10 come again and again
+def _level_and_scatter(ratings: tuple[float, ...], swing: float) -> tuple[float, float]:
+    level = winsorised(ratings, swing)
+    return level, sum(min((rating - level) ** 2 / swing, CLIP * CLIP) for rating in ratings)
 
 
 def sure_change(

@@ -128,10 +128,13 @@ def may_be_sure(points: Sequence[Point], spread: float) -> bool:
     """
     if len(points) < 2:
         return False
-    values = [p.value for p in points]
-    weight = sum(1 / p.variance for p in points)
-    least = OWN_DF / (OWN_DF + _freedom(points))
-    return max(values) - min(values) > bound(spread) * sqrt(least * 4 / weight)
+    low = high = points[0].value
+    weight, freedom = 0.0, len(points) - 2
+    for p in points:
+        low, high = min(low, p.value), max(high, p.value)
+        weight += 1 / p.variance
+        freedom += p.freedom
+    return high - low > bound(spread) * sqrt(OWN_DF / (OWN_DF + freedom) * 4 / weight)
 
 
 def winsorised(values: Sequence[float], variance: float) -> float:
@@ -139,6 +142,8 @@ def winsorised(values: Sequence[float], variance: float) -> float:
     ordered = sorted(values)
     middle = (ordered[(len(ordered) - 1) // 2] + ordered[len(ordered) // 2]) / 2
     reach = WINSOR * sqrt(variance)
+    if ordered[-1] <= middle + reach and ordered[0] >= middle - reach:
+        return sum(values) / len(values)
     return sum(min(max(value, middle - reach), middle + reach) for value in values) / len(values)
 
 

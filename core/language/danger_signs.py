@@ -729,7 +729,8 @@ def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> boo
     if numb or level in MILD:
         for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
             alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
-            if start <= i < end and not alike and b not in r.negative:
+            no = any(k in r.negative for k in (*range(i - WIDE, i), b))  # "and not from the roller coaster"
+            if start <= i < end and not alike and not no:
                 return True
     enjoyed = level is Level.STOP_REST or (level is Level.SAME_DAY and sign.key == "palpitations")
     return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)

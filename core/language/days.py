@@ -3,6 +3,7 @@ Lisbon"."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
@@ -136,6 +137,66 @@ def stay(text: str, words: Lexicon, today: date) -> date | None:
     if until is not None and until > today:
         return until
     return today + timedelta(weeks=1) if any(mark.has("week") for mark in _marks(text, words)) else None
+
+
+def days_between(text: str, words: Lexicon, today: date) -> tuple[date, date] | None:
+    """The first and last day that a text names: "6 to 19 April", "from Monday until Friday", "until 15 March", "next
+    week", "for two weeks", "tomorrow". Not before today; None if it names none."""
+    said = _apart(plain(text))
+    joints = {"-", *(phrase for kind in ("to", "until") for phrase in _phrases_of(kind, words))}
+    for i, word in enumerate(said):
+        if word in joints and i:
+            found = _from_to(" ".join(said[:i]), " ".join(said[i + (word == "-") :]), words, today)
+            if found is not None:
+                return found
+            if when(" ".join(said[:i]), words, today) is not None:
+                return None  # it ends before it begins
+    marks = _marks(text, words)
+    if any(mark.has("week") for mark in marks) and (week := _whole_week(marks, today)) is not None:
+        return week
+    day = when(text, words, today)
+    if day is None:
+        return None
+    if any(mark.has(kind) for mark in marks for kind in ("week", "month", "two_weeks", "two_months", "two_days")):
+        return today, day - timedelta(days=1)
+    if any(mark.has("day") for mark in marks):
+        return today, max(today, day - timedelta(days=1))
+    return (today, day) if any(mark.has("until") for mark in marks) or set(said) & joints else (day, day)
+
+
+def _apart(folded: str) -> list[str]:
+    """The words, with a dash between two days as a word of its own; those of 2026-04-06 stay."""
+    return _DASH.sub(" - ", folded).split()
+
+
+_DASH = re.compile(r"(?<!\d{4})(?<!\d{4}-\d\d)\s*-\s*(?!\d\d-\d\d)(?=\w)|\s+-\s+")
+
+
+def _phrases_of(kind: str, words: Lexicon) -> Iterator[str]:
+    for calendar, lexicon in _calendars(words):
+        for phrase in getattr(calendar, kind):
+            yield from (spelled for spelled in spellings(phrase, lexicon) if " " not in spelled)
+
+
+def _from_to(left: str, right: str, words: Lexicon, today: date) -> tuple[date, date] | None:
+    begins = when(left, words, today)
+    ends = when(right, words, begins or today)
+    if ends is None:
+        return None
+    if begins is None:  # "6 to 19 April" has one month for both
+        number = next((int(w.rstrip(".")) for w in reversed(left.split()) if w.rstrip(".").isdecimal()), 0)
+        begins = _valid(ends.year, ends.month, number) if 0 < number <= 31 else None
+    return (begins, ends) if begins is not None and today <= begins <= ends else None
+
+
+def _whole_week(marks: Sequence[_Mark], today: date) -> tuple[date, date] | None:
+    """ "next week" from Monday to Sunday, "this week" from today; None for a number of weeks."""
+    monday = today - timedelta(days=today.weekday())
+    if any(mark.text.isdecimal() for mark in marks):
+        return None
+    if any(mark.has("next") for mark in marks):
+        return monday + timedelta(days=7), monday + timedelta(days=13)
+    return None if any(mark.has("in_") for mark in marks) else (today, monday + timedelta(days=6))
 
 
 def day_of_week(text: str, words: Lexicon, today: date) -> int | None:

@@ -109,6 +109,9 @@ GERMAN = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
+            "bin bei;liege bei;lieg bei;stehe bei;steh bei;gerade gewogen;grad gewogen;eben gewogen;"
+            "frisch gewogen;hab mich gewogen;hab mich gerade gewogen;habe mich gerade gewogen;"
+            "habe mich gewogen;kam auf;habe geschafft;hab geschafft;nen;jetzt bei;"
             "waage;die waage;sagt;zeigt;hab;habe;ich hab;jeden tag;ne;erst;den;um den;diesmal;"
             "geschafft;gemessen;gewogen;oben;unten;heute;bin;sind;also;nur;komme auf;macht;"
             "uhr;die uhr;meine uhr;messgerät;gerät;das gerät;app;maßband;ich sag mal;sag mal;ich sage;gut;gute;"
@@ -117,6 +120,7 @@ GERMAN = Lexicon(
         WordRole.AND: split("und;&;sowie"),
         WordRole.POINT: split("komma;punkt"),
         WordRole.HALF: split(
+            "und ein halber;ein halber;und einen halben;einen halben;"
             "einhalb;und einhalb;ein halb;und ein halb;und ein halbes;halbe;halbes;halb;eine halbe;"
             "ein halbes;einer halben;halben;einem halben;und eine halbe"
         ),

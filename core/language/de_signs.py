@@ -1061,10 +1061,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: ("ich, mir, mich, mein, meine, meiner, meinem, meinen, i, mei, mer, ma, mi, hob i, hab, han i"),
     C.DONT_KNOW: (
-        "weiß nicht, weiss nicht, weiß ich nicht, keine ahnung, ka, versteh die frage nicht, "
-        "verstehe die frage nicht, verstehe nicht, versteh nicht, was meinst, wie meinen, was soll, hä, "
-        "wie bitte, kann ich mit, mit wem, weiß net, woas ned, weiss nöd, was denn, wie jetzt, "
-        "welche frage"
+        "weiß nicht, weiss nicht, weiß ich nicht, keine ahnung, ka, versteh die frage nicht, verstehe die frage "
+        "nicht, verstehe nicht, versteh nicht, was meinst, wie meinen, was soll, hä, wie bitte, kann ich mit, mit "
+        "wem, weiß net, woas ned, weiss nöd, was denn, wie jetzt, welche frage, vergiss nicht, vergiss mich nicht, "
+        "nicht vergessen, vergesst mich nicht, mach dir keine sorgen, keine sorge, kein problem, keine eile, kein "
+        "stress"
     ),
     C.FILLER: (
         "bitte, so, ganz, sehr, total, echt, wirklich, schon, noch, halt, grad, gerade, jetzt, auch, "

@@ -34,6 +34,7 @@ CALENDAR = Calendar(
     day_after=split("übermorgen"),
     next=split("nächste;nächsten;nächster;nächstes;kommende;kommenden;kommender;nächsten"),
     in_=split("in;für;in einer;für eine;in einem;für einen;eine;einen;nach"),
+    to=split("bis"),
     until=split("bis;bis zum;bis zur;vor"),
     day=split("tag;tage;tagen"),
     week=split("woche;wochen"),

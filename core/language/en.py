@@ -92,6 +92,9 @@ ENGLISH = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
+            "just got off the scales;got off the scales;just off the scales;off the scales;"
+            "just stepped off the scales;just weighed myself;just been weighed;weighed myself;i managed;got to;"
+            "made it to;now at;i got to;"
             "top;bottom;upper;lower;got;get;says;say;reads;read;shows;showed;did;managed;counted;made;"
             "oh;btw;well;im;i am;came to;came out at;reading;mine is;just;only;so;ok;this time;"
             "watch;my watch;fitbit;garmin;clock;tape;monitor;machine;meter;cuff;app;tracker;morning all;id say;"
@@ -160,6 +163,7 @@ ENGLISH = Lexicon(
         ),
         WordRole.VIGOROUS: split("vigorous;vigorously;hard;intense;strenuous;running;jogging;intensive;brisk running"),
         WordRole.FILLER: split(
+            "i'm afraid;im afraid;i am afraid;sadly;unfortunately;sorry to say;"
             "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
             "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"
             "value;reading;oops;typo;sorry;wrong;weight;=;:;correct;"

@@ -926,9 +926,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: "i, my, me, i'm, i've, im, ive, mine, myself, id, ill",
     C.DONT_KNOW: (
-        "dont know, i dont know, dunno, what do you mean, what, huh, not sure what, not sure, no idea, "
-        "dont understand, dont get it, what question, can i talk to, what is happening, is what, "
-        "speak to, talk to, idk, pardon, come again"
+        "dont know, i dont know, dunno, what do you mean, what, huh, not sure what, not sure, no idea, dont "
+        "understand, dont get it, what question, can i talk to, what is happening, is what, speak to, talk to, idk, "
+        "pardon, come again, dont forget, do not forget, dont forget me, no problem, no worries, no prob, no thanks "
+        "needed, no rush"
     ),
     C.FILLER: (
         "please, pls, plz, really, so, very, fucking, bloody, just, quite, bit, a bit, still, actually, "

@@ -34,6 +34,7 @@ CALENDAR = Calendar(
     day_after=split("day after tomorrow;the day after tomorrow"),
     next=split("next;the next;following;another;coming"),
     in_=split("in a;in one;for a;for one;in;for;a;after a;one"),
+    to=split("to;through"),
     until=split("until;till;til;untill;before"),
     day=split("day;days"),
     week=split("week;weeks;wk;wks"),

@@ -84,6 +84,8 @@ SPANISH = Lexicon(
     amounts={"un par de horas": ("2", UnitPart.HOUR), "par de horas": ("2", UnitPart.HOUR)},
     roles={
         WordRole.LEAD: split(
+            "me acabo de pesar;acabo de pesarme;me he pesado;me pesé;recién me pesé;estoy en;ando en;voy en;"
+            "conseguí;logré;alcancé;he conseguido;pude hacer;he hecho;llegué a hacer;he logrado;sigo en;"
             "marca;báscula;la báscula;salen;sale;conté;alta;baja;llegué a;llegué;hice;dice;levanté;"
             "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da;"
             "reloj;el reloj;mi reloj;pone;aparato;el aparato;tensiómetro;el tensiómetro;la app;la cinta;cinta;"
@@ -146,6 +148,7 @@ SPANISH = Lexicon(
             "intenso;intensos;intensa;vigoroso;vigorosos;vigorosa;fuertes;correr;vigorosas;intensas;fuerte;a tope"
         ),
         WordRole.FILLER: split(
+            "a la altura del ombligo;a la altura de las caderas;a la altura;"
             "esta semana;semana;hoy;hice;esta;es;son;era;eran;mi;el;la;los;las;un;ahora;bueno;claro;"
             "en realidad;valor;perdón;error;=;:;quiero;decir;que;sería;serían;correcto;de hecho;"
             "un rato;un ratito;un poco;un poquito;un par;un par de;de vez en cuando;otra vez;una vez más;"

@@ -822,8 +822,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
     C.DONT_KNOW: (
-        "no sé, no se, no entiendo, no entendí, no comprendo, depende, a qué viene, qué quieres decir, "
-        "luego te digo, después te digo, no lo sé, quién sabe, ni idea, qué pregunta, hablar con"
+        "no sé, no se, no entiendo, no entendí, no comprendo, depende, a qué viene, qué quieres decir, luego te "
+        "digo, después te digo, no lo sé, quién sabe, ni idea, qué pregunta, hablar con, no te olvides, no olvides, "
+        "no lo olvides, no me olvides, no se te olvide, no te preocupes, no se preocupe, no hay prisa, no importa"
     ),
     C.FILLER: (
         "por favor, porfa, porfavor, muy, mucho, ya, bien, un poco, poco, tan, así, como, de repente, "

@@ -34,6 +34,7 @@ CALENDAR = Calendar(
     day_after=split("pasado mañana"),
     next=split("próximo;próxima;que viene;siguiente;el próximo;la próxima;el que viene"),
     in_=split("en;dentro de;por;durante;dentro de una;dentro de un;en una;en un;por una;por un;una;un"),
+    to=split("a;al"),
     until=split("hasta;hasta el;hasta la;antes de;antes del"),
     day=split("día;días"),
     week=split("semana;semanas"),

@@ -107,6 +107,9 @@ FRENCH = Lexicon(
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={
         WordRole.LEAD: split(
+            "je viens de me peser;viens de me peser;je me suis pesé;je me suis pesée;me suis pesé;"
+            "me suis pesée;suis à;j'en suis à;en suis à;j'ai réussi;réussi;j'ai réussi à en faire;"
+            "réussi à en faire;arrivé à;arrivée à;je suis arrivé à;je suis arrivée à;"
             "balance;la balance;dit;affiche;indique;j'ai;jai;fait;fais;haute;basse;compté;j'ai fait;"
             "j'ai compté;cette fois;ce matin;seulement;juste;ça donne;ça fait;je fais;je suis à;haut;"
             "bas;"

@@ -854,8 +854,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: "je, j, me, m, mon, ma, mes, moi, jai, jme, jsuis",
     C.DONT_KNOW: (
-        "sais pas, je ne sais pas, pas compris, comprends pas, compris la question, hein, ça dépend, "
-        "pourquoi tu demandes, je te dis plus tard, aucune idée, jsp, chais pas, comment ça, parler à"
+        "sais pas, je ne sais pas, pas compris, comprends pas, compris la question, hein, ça dépend, pourquoi tu "
+        "demandes, je te dis plus tard, aucune idée, jsp, chais pas, comment ça, parler à, oublie pas, n oublie "
+        "pas, m oublie pas, ne m oublie pas, n oubliez pas, ne m oubliez pas, t en fais pas, pas de souci, pas de "
+        "problème, pas grave"
     ),
     C.FILLER: (
         "svp, s'il vous plaît, s'il te plaît, très, trop, vraiment, un peu, peu, tout, toute, bien, "

@@ -34,6 +34,7 @@ CALENDAR = Calendar(
     day_after=split("après demain"),
     next=split("prochain;prochaine;le prochain;la prochaine;suivant;suivante;qui vient"),
     in_=split("dans;pour;pendant;d'ici;dans une;dans un;pour une;pour un;pendant une;pendant un;une;un"),
+    to=split("à;au"),
     until=split("jusqu'à;jusqu'au;jusqu à;jusqu au;jusque;avant;avant le"),
     day=split("jour;jours"),
     week=split("semaine;semaines"),

@@ -114,9 +114,11 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " floor, went flying, slipped on, fell out of bed"
         ),
         T.EATING: (
-            "anorexia, anorexic, bulimia, bulimic, eating disorder*, binge and purge, binge eating, obsessive about"
-            " food, obsessed with food, obsess about food, obsessive about weight, obsessed with my weight, scared of"
-            " food, food takes over, relationship with food, binges, binged, purging, restricting food"
+            "anorexia, anorexic, bulimia, bulimic, eating disorder*, binge and purge, binge eating, obsessive about "
+            "food, obsessed with food, obsess about food, obsessive about weight, obsessed with my weight, scared of "
+            "food, food takes over, relationship with food, binges, binged, purging, restricting food, panic about "
+            "eating, eating makes me panic, afraid to eat, scared to eat, scared of eating, guilty when i eat, "
+            "guilty after eating, guilty every time i eat"
         ),
         T.BREATHLESS: "breathless even at rest, oxygen at home, home oxygen",
         T.HEART_TABLETS: "heart tablets, heart pills, heart medicine, heart medication, heart meds",
@@ -191,13 +193,16 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
     },
     "es": {
         T.PREGNANT: (
-            "embarazada, espero un bebé, espero un hijo, espero una hija, esperamos un bebé, esperamos un hijo,"
-            " esperando un bebé, salgo de cuentas, bebé en camino, doy el pecho, dando el pecho, lactancia,"
-            " amamantando, dando de mamar, meses de embarazo, semanas de embarazo, voy a ser madre, voy a tener un"
-            " bebé, voy a tener un hijo, vamos a tener un bebé, meses embarazada, esperamos bebé, espero bebé"
+            "embarazada, espero un bebé, espero un hijo, espero una hija, esperamos un bebé, esperamos un hijo, "
+            "esperando un bebé, salgo de cuentas, bebé en camino, doy el pecho, dando el pecho, lactancia, "
+            "amamantando, dando de mamar, meses de embarazo, semanas de embarazo, voy a ser madre, voy a tener un "
+            "bebé, voy a tener un hijo, vamos a tener un bebé, meses embarazada, esperamos bebé, espero bebé, voy a "
+            "ser mamá, vamos a ser papás, vamos a ser padres, estoy esperando un bebé, estamos esperando un bebé"
         ),
         T.PREGNANT_PERHAPS: (
-            "test positivo, prueba positiva, test dio positivo, prueba dio positivo, predictor positivo, mi embarazo"
+            "test positivo, prueba positiva, test dio positivo, prueba dio positivo, predictor positivo, mi "
+            "embarazo, dio positivo el test, me dio positivo, salió positivo el test, salió positiva la prueba, test "
+            "me dio positivo, prueba me dio positivo, dio positiva la prueba"
         ),
         T.BIRTH: (
             "di a luz, he dado a luz, dado a luz, nació el bebé, nació la bebé, ha nacido, tuve al bebé, tuve a mi"
@@ -244,12 +249,14 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " fui de culo, fui de culo"
         ),
         T.EATING: (
-            "anorexia, bulimia, trastorno alimenticio, trastorno alimentario, trastorno de la conducta alimentaria,"
-            " tca, no paro de contar calorías, contar calorías, contando calorías, obsesionad* con la comida,"
-            " obsesiona la comida, obsesionad* con el peso, atracones, miedo a comer, agobia cada comida, trastorno"
-            " de alimentación, trastornos alimenticios, trastorno de la alimentación, relación con la comida,"
-            " atracón, trastorno de conducta alimentaria, comer compulsivamente, comía y vomitaba, comer y vomitar,"
-            " atracones y vómitos"
+            "anorexia, bulimia, trastorno alimenticio, trastorno alimentario, trastorno de la conducta alimentaria, "
+            "tca, no paro de contar calorías, contar calorías, contando calorías, obsesionad* con la comida, "
+            "obsesiona la comida, obsesionad* con el peso, atracones, miedo a comer, agobia cada comida, trastorno "
+            "de alimentación, trastornos alimenticios, trastorno de la alimentación, relación con la comida, "
+            "atracón, trastorno de conducta alimentaria, comer compulsivamente, comía y vomitaba, comer y vomitar, "
+            "atracones y vómitos, pánico comer, da pánico comer, me da miedo comer, terror comer, me da terror "
+            "comer, culpa cada vez que como, culpa después de comer, culpable al comer, culpable cuando como, "
+            "culpable por comer, asco comer"
         ),
         T.BREATHLESS: "oxígeno en casa, oxígeno domiciliario",
         T.HEART_TABLETS: (
@@ -262,8 +269,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " a, venido a vivir a, me cambié a, trasladado a vivir a, mudanza a"
         ),
         T.LIVES: (
-            "vivo en, vivimos en, viviendo en, instalado en, instalada en, resido en, residimos en, ya vivo en, vivo"
-            " ahora en, nueva casa en, ahora en, nueva dirección en"
+            "vivo en, vivimos en, viviendo en, instalado en, instalada en, resido en, residimos en, ya vivo en, vivo "
+            "ahora en, nueva casa en, ahora en, nueva dirección en, ahora vivo en, estoy viviendo en, ya vivimos en"
         ),
         T.HEIGHT: "mido, altura, estatura, de alto, de alta",
         T.BORN: "nací, nacido, nacida, año de nacimiento, fecha de nacimiento",
@@ -381,11 +388,12 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " gemacht, umgefalln"
         ),
         T.EATING: (
-            "estörung*, magersucht, magersüchtig, bulimie, bulimisch, essstörung*, essgestört, anorexie,"
-            " fressanfälle, essanfälle, nur noch ums essen, angst vor dem essen, kalorien zählen, zähle kalorien, ess"
-            " brech sucht, essanfall, essbrechsucht, verhältnis zum essen, bulimiker*, anorektisch,"
-            " magersuchtsklinik, fressen und kotzen, gefressen und gekotzt, fressattacken, essattacken, essen"
-            " erbrochen, finger in den hals"
+            "estörung*, magersucht, magersüchtig, bulimie, bulimisch, essstörung*, essgestört, anorexie, "
+            "fressanfälle, essanfälle, nur noch ums essen, angst vor dem essen, kalorien zählen, zähle kalorien, ess "
+            "brech sucht, essanfall, essbrechsucht, verhältnis zum essen, bulimiker*, anorektisch, "
+            "magersuchtsklinik, fressen und kotzen, gefressen und gekotzt, fressattacken, essattacken, essen "
+            "erbrochen, finger in den hals, panik beim essen, panik vor dem essen, angst zu essen, angst vorm essen, "
+            "schuldgefühle beim essen, schuldgefühle nach dem essen, brot macht mir panik"
         ),
         T.BREATHLESS: "sauerstoff zu hause, sauerstoff daheim, heimsauerstoff",
         T.HEART_TABLETS: "herztablette*, herzmedikament*, herzmittel, herzpille*, tabletten fürs herz",
@@ -468,9 +476,10 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             "test positif, test est positif, test était positif, test s'est révélé positif, ma grossesse"
         ),
         T.BIRTH: (
-            "accouché, bébé est né, bébé est née, bébé est là, bébé est arrivé, mis au monde, eu mon bébé, eu le"
-            " bébé, donné naissance, bébé né, suis maman, devenue maman, sortie de la maternité, mon bébé est né,"
-            " accouchée, eu ma fille, eu mon fils"
+            "accouché, bébé est né, bébé est née, bébé est là, bébé est arrivé, mis au monde, eu mon bébé, eu le "
+            "bébé, donné naissance, bébé né, suis maman, devenue maman, sortie de la maternité, mon bébé est né, "
+            "accouchée, eu ma fille, eu mon fils, mon fils est né, ma fille est née, le petit est né, la petite est "
+            "née, notre bébé est né, est né donc, est née donc"
         ),
         T.LOSS: "perdu le bébé, perdu mon bébé, perdu notre bébé, fausse couche, perdu la grossesse, ivg, avortement",
         T.PREGNANT_NO_LONGER: "plus enceinte, grossesse terminée, n'allaite plus, allaite plus",
@@ -505,11 +514,13 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " tombé par terre, tombée par terre, me suis ramassé*, je trébuche"
         ),
         T.EATING: (
-            "anorexie, anorexique, boulimie, boulimique, trouble* alimentaire*, trouble* du comportement alimentaire,"
-            " tca, compte toutes mes calories, compte mes calories, compte les calories, repas m'angoisse, obsédé*"
-            " par la nourriture, obsédé* par le poids, obsédé* par mon poids, peur de manger, hyperphagie, rapport à"
-            " la nourriture, anorexique, vomissais, crises alimentaires, comportement alimentaire, manger et vomir,"
-            " mangeais et vomissais, compulsions alimentaires"
+            "anorexie, anorexique, boulimie, boulimique, trouble* alimentaire*, trouble* du comportement "
+            "alimentaire, tca, compte toutes mes calories, compte mes calories, compte les calories, repas "
+            "m'angoisse, obsédé* par la nourriture, obsédé* par le poids, obsédé* par mon poids, peur de manger, "
+            "hyperphagie, rapport à la nourriture, anorexique, vomissais, crises alimentaires, comportement "
+            "alimentaire, manger et vomir, mangeais et vomissais, compulsions alimentaires, me fait paniquer, manger "
+            "me fait paniquer, coupable quand je mange, coupable de manger, culpabilise quand je mange, culpabilise "
+            "dès que je mange, angoisse de manger"
         ),
         T.BREATHLESS: "oxygène à la maison, oxygène à domicile",
         T.HEART_TABLETS: (
@@ -522,9 +533,10 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " déménagement à"
         ),
         T.LIVES: (
-            "vis en, vis à, vis au, vivons à, vivons en, habite à, habite en, habite au, habite maintenant à,"
-            " habitons à, installé à, installée à, installés à, installé en, installée en, installés en, réside à,"
-            " réside en, habite désormais à, vis maintenant à, vis désormais à, nouvelle adresse à"
+            "vis en, vis à, vis au, vivons à, vivons en, habite à, habite en, habite au, habite maintenant à, "
+            "habitons à, installé à, installée à, installés à, installé en, installée en, installés en, réside à, "
+            "réside en, habite désormais à, vis maintenant à, vis désormais à, nouvelle adresse à, jhabite, "
+            "j'habite, habite maintenant, jhabite maintenant, je vis maintenant à, je vis à, on habite, on vit à"
         ),
         T.HEIGHT: "je mesure, taille, de haut, je fais .. de haut",
         T.BORN: "né en, née en, suis né, suis née, né le, née le, année de naissance, date de naissance, naissance en",
@@ -622,10 +634,12 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " potykam się i"
         ),
         T.EATING: (
-            "anoreksj*, anorektyczk*, bulimi*, zaburzenia odżywiania, zaburzeń odżywiania, zaburzeniami odżywiania,"
-            " objadam się, nie umiem normalnie jeść, nie potrafię normalnie jeść, obsesj* na punkcie jedzenia,"
-            " obsesj* na punkcie wagi, liczę kalorie, kompulsywnie, kompulsywne jedzenie, napady jedzenia, napady"
-            " objadania, zaburzenia jedzenia, bulimiczk*, kompulsywne*, kompulsywnym, objadanie, objadania"
+            "anoreksj*, anorektyczk*, bulimi*, zaburzenia odżywiania, zaburzeń odżywiania, zaburzeniami odżywiania, "
+            "objadam się, nie umiem normalnie jeść, nie potrafię normalnie jeść, obsesj* na punkcie jedzenia, "
+            "obsesj* na punkcie wagi, liczę kalorie, kompulsywnie, kompulsywne jedzenie, napady jedzenia, napady "
+            "objadania, zaburzenia jedzenia, bulimiczk*, kompulsywne*, kompulsywnym, objadanie, objadania, boję się "
+            "jeść, boje się jeść, panika przed jedzeniem, poczucie winy po jedzeniu, wyrzuty sumienia po jedzeniu, "
+            "strach przed jedzeniem"
         ),
         T.BREATHLESS: "tlen w domu, tlenoterapi*",
         T.HEART_TABLETS: "tabletki na serce, leki na serce, leków na serce, tabletek na serce, lek na serce",
@@ -727,9 +741,11 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " دحت, سقوط, انكفيت, انطرحت, وقعت من, وقعت على, طحت من, طحت على, سقطت من, سقطت على, اتكفيت, تزلقت"
         ),
         T.EATING: (
-            "فقدان شهية عصبي, فقدان الشهية العصبي, شره مرضي, نهام, شره عصبي, اضطراب اكل, اضطراب الاكل, اضطرابات"
-            " الاكل, ما بعود اقدر اكل, ما اقدر اكل طبيعي, هوس بالاكل, مهووس* بالاكل, وسواس الاكل, احسب السعرات, بحسب"
-            " السعرات, هوس الوزن, نهم, شراهة, اضطرابات غذائية, اضطراب غذائي, علاقتي بالاكل, شره الطعام"
+            "فقدان شهية عصبي, فقدان الشهية العصبي, شره مرضي, نهام, شره عصبي, اضطراب اكل, اضطراب الاكل, اضطرابات "
+            "الاكل, ما بعود اقدر اكل, ما اقدر اكل طبيعي, هوس بالاكل, مهووس* بالاكل, وسواس الاكل, احسب السعرات, بحسب "
+            "السعرات, هوس الوزن, نهم, شراهة, اضطرابات غذائية, اضطراب غذائي, علاقتي بالاكل, شره الطعام, خايفة من "
+            "الاكل, خايف من الاكل, بخاف من الاكل, اخاف اكل, بخاف اكل, رعب من الاكل, ذنب بعد الاكل, احس بالذنب لما "
+            "اكل, بحس بالذنب لما اكل"
         ),
         T.BREATHLESS: "اكسجين بالبيت, اكسجين في البيت, اوكسجين بالبيت",
         T.HEART_TABLETS: "حبوب القلب, دواء القلب, دوا القلب, ادوية القلب, علاج القلب",

@@ -230,6 +230,7 @@ class Calendar:
     quarter_after: tuple[str, ...] = ()
     quarter_less: tuple[str, ...] = ()  # "las ocho menos cuarto"
     hours: Mapping[str, int] = field(default_factory=dict)  # ordinals: "o siódmej"
+    to: tuple[str, ...] = ()  # between two days: "from Monday to Friday"
     two_days: tuple[str, ...] = ()  # the dual, in one word
     two_weeks: tuple[str, ...] = ()
     two_months: tuple[str, ...] = ()

@@ -113,6 +113,8 @@ POLISH = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
+            "właśnie się zważyłam;właśnie się zważyłem;zważyłam się;zważyłem się;przed chwilą się ważyłam;"
+            "udało się;udało mi się;dałam radę;dałem radę;jestem na;stoję na;zrobione;"
             "waga pokazuje;pokazuje;mam;zrobiłam;zrobiłem;wyszło;wyszlo;górne;dolne;rano;dziś rano;"
             "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły;"
             "zegarek;zegarek pokazuje;ciśnieniomierz;ciśnieniomierz pokazuje;aparat;aparat pokazuje;apka;"

@@ -916,9 +916,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.MINE: "ja, mnie, mi, mam, mój, moja, moje, moim, mojej, jestem, czuję, sobie, czuje",
     C.DONT_KNOW: (
-        "nie wiem, co, hmm, trudno powiedzieć, trudno powiedziec, jak to, w jakim sensie, i tak i nie, "
-        "nie rozumiem, nie rozumiem pytania, o co chodzi, ale o co, jakie pytanie, nie mam pojęcia, "
-        "porozmawiać z, że co"
+        "nie wiem, co, hmm, trudno powiedzieć, trudno powiedziec, jak to, w jakim sensie, i tak i nie, nie "
+        "rozumiem, nie rozumiem pytania, o co chodzi, ale o co, jakie pytanie, nie mam pojęcia, porozmawiać z, że "
+        "co, nie zapomnij, nie zapominaj, nie zapomnij o mnie, nie zapomnijcie, nie martw się, nie ma sprawy, nie "
+        "ma problemu, nie szkodzi"
     ),
     C.FILLER: (
         "proszę, prosze, bardzo, tak, taki, taka, takie, jakiś, jakaś, jakieś, jakies, trochę, troche, "

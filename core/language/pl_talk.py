@@ -48,6 +48,7 @@ CALENDAR = Calendar(
         "następnego;przyszłego"
     ),
     in_=split("za;na;przez;w"),
+    to=split("do"),
     until=split("do;aż do;przed"),
     day=split("dzień;dni;dnia"),
     week=split("tydzień;tygodnie;tygodni;tygodnia;tygodniu"),

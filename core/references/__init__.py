@@ -20,6 +20,7 @@ from core.references import (
     chair_stand_rikli_jones,
     emergency_numbers,
     ewgsop2,
+    exercise_screening_acsm_2015,
     fast_gain,
     five_chair_stands_bohannon_2006,
     five_chair_stands_falls,
@@ -59,7 +60,7 @@ from core.references import (
 )
 from core.sources import Source
 
-_SAFETY = (emergency_numbers.SOURCES, helplines.SOURCES, low_sugar.SOURCES)
+_SAFETY = (emergency_numbers.SOURCES, exercise_screening_acsm_2015.SOURCES, helplines.SOURCES, low_sugar.SOURCES)
 
 _BODY = (
     bmi_who.SOURCES,

@@ -22,6 +22,9 @@ from core.understanding.answers_in_text import Answer
 
 CLAUSE = re.compile(r"[,;:.!?](?=\s)|\n")  # a comma inside a number has no space behind it
 DEEDS = {"de": re.compile(r"ge\w{2,}(?:t|en)|\w{2,5}ge\w{2,}(?:t|en)|\w{3,}iert")}  # past participles, by language
+MARKS_FOR = {  # behind "ten out of ten", what the marks are given to
+    "en": ("for",), "es": ("por", "para"), "de": ("für",), "fr": ("pour",), "pl": ("za", "dla"), "ar": ("على", "ل"),
+}  # fmt: skip
 FEWEST_BEFORE_A_DEED = 3  # words
 MOST_WORDS = 3  # in a description or a greeting
 LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME, Intent.RECORD)
@@ -70,7 +73,7 @@ def tells(text: str, words: Lexicon) -> bool:
         return any(map(_any_number, whole))
     if any(t.has(WordRole.FAREWELL) for t in whole):
         return any(map(_any_number, whole))
-    if _only_an_article(whole, words) or _ends_in_a_deed(whole, words):
+    if _only_an_article(whole, words) or _ends_in_a_deed(whole, words) or _gives_marks(whole, words):
         return True
     lead: tuple[Token, ...] = ()
     for clause in CLAUSE.split(folded):
@@ -100,6 +103,24 @@ def _ends_in_a_deed(toks: Sequence[Token], words: Lexicon) -> bool:
     last = toks[-1]
     return (
         last.entry is UNKNOWN and deed.fullmatch(last.text) is not None and any(t.has(WordRole.LEAD) for t in toks[:-1])
+    )
+
+
+def _gives_marks(toks: Sequence[Token], words: Lexicon) -> bool:
+    """Whether full marks are given to somebody or something: "ten out of ten for your patience"."""
+    numbers = [i for i, t in enumerate(toks) if _number(t)]
+    if len(numbers) != 2 or toks[numbers[0]].entry.number != toks[numbers[1]].entry.number:
+        return False
+    between, after = toks[numbers[0] + 1 : numbers[1]], toks[numbers[1] + 1 :]
+    marks = {plain(word) for word in MARKS_FOR.get(words.code, ())}
+    known = _known(words)
+    return (
+        any(t.has(WordRole.OUT_OF) for t in between)
+        and bool(after)
+        and after[0].text in marks
+        and any(
+            t.word and not t.entry.measures and not t.has(WordRole.FILLER) and t.text not in known for t in after[1:]
+        )
     )
 
 

@@ -24,7 +24,8 @@ The life cycle of a flag in the digest:
 | open, known, a note                 | not listed: it stays on the card                      |
 | urgent, known, it happened again    | in its section, as if it were new                     |
 | urgent, and cleared by itself       | once more, with what followed; then on the card       |
-| cleared by a coach, or not urgent   | gone; if it recurs, it is a new flag                  |
+| urgent, and cleared by a deputy     | once more, with what was done, for its coach          |
+| cleared by its coach, or not urgent | gone; if it recurs, it is a new flag                  |
 
 Known is what a coach has seen, and what the digest of an earlier week has named.
 """
@@ -125,7 +126,7 @@ class CaseRow:
     answered: local date of the last answered check-in.  asked: whether a check-in fell within the week of the digest.
     kept: whether it was answered. status: "invited", "enrolling", "active", "paused", "finished", "left". units:
     the client's own, in which their figures are told. joined: when their row was made. settled: urgent flags that
-    ended by themselves, and no digest has said so yet.
+    ended by themselves or by somebody else's doing, and no digest has said so yet.
     """
 
     client_id: int

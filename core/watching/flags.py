@@ -101,6 +101,7 @@ class Code(StrEnum):
     IDENTICAL_VALUES = "identical_values"
     UNREACHABLE = "unreachable"
     WANTS_COACH = "wants_coach"
+    DOCTOR_FIRST = "doctor_first"
     RETEST_MISSED = "retest_missed"
     BP_WEEK_SHORT = "bp_week_short"
     STUCK_ENROLLING = "stuck_enrolling"
@@ -286,6 +287,13 @@ RULES: dict[Code, FlagRule] = {
     ),
     Code.UNREACHABLE: FlagRule(
         Severity.THIS_WEEK, "the messenger refuses to deliver to them", (), Clears.HEARD, NextStep.ANOTHER_WAY
+    ),
+    Code.DOCTOR_FIRST: FlagRule(
+        Severity.THIS_WEEK,
+        "before exercise: signs, or a known disease without a doctor's word; see core/judging/readiness.py",
+        ("reason",),
+        Clears.BY_COACH,
+        NextStep.DOCTOR,
     ),
     Code.WANTS_COACH: FlagRule(Severity.THIS_WEEK, "asked for a word", ("words",), Clears.BY_COACH, NextStep.WRITE),
     Code.RETEST_MISSED: FlagRule(

@@ -225,6 +225,8 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, er
     a client-year. A fall that lasts is compared with the weeks before it, not with itself.
     """
     ratings = [*usual, last, now]
+    if now > max(ratings) - by:  # no level is higher
+        return False
     return any(
         _far_below([float(r) for r in ratings[:-low]], ratings[-low:], by, error)
         for low in range(2, min(LONGEST_FALL, len(ratings) - ENERGY_FEWEST) + 1)
@@ -241,12 +243,16 @@ def drops(now: Decimal, usual: Sequence[Decimal], by: Decimal, error: Measuremen
 
 def _far_below(before: Sequence[float], low: Sequence[Decimal], by: Decimal, error: MeasurementError) -> bool:
     published = float(variance(error, low[-1]))
+    now, apart = float(sum(low)) / len(low), 1 / len(low) + 1 / len(before)
+    least = published * OWN_DF / (OWN_DF + len(before) - 1)
+    if max(before) - now <= FALL_Z * sqrt(least * apart):  # no level is higher, no swing smaller
+        return False
     level = winsorised(before, published)
     if float(max(low)) > level - float(by):
         return False
     scatter = sum(min((r - level) ** 2 / published, CLIP * CLIP) for r in before)
     own = published * (OWN_DF + scatter) / (OWN_DF + len(before) - 1)
-    return level - float(sum(low)) / len(low) > FALL_Z * sqrt(own * (1 / len(low) + 1 / len(before)))
+    return level - now > FALL_Z * sqrt(own * apart)
 
 
 def _of_fall(now: Reading, before: Sequence[Reading], by: Decimal, error: MeasurementError | None) -> Iterator[Flag]:

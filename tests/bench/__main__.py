@@ -24,6 +24,7 @@ BENCHES = {
     "digest": "tests.bench.bench_digest",
     "rehearsal": "tests.bench.bench_rehearsal",
     "seal": "tests.bench.bench_seal",
+    "signs": "tests.bench.bench_signs",
 }
 
 

@@ -64,6 +64,7 @@ OUTSIDE_CHECKS: dict[str, str] = {
     "strength_days": "test_standing_and_strength_examples.py::"
     "test_two_days_of_strengthening_work_meet_the_recommendation",
     # references, by module
+    "exercise_screening_acsm_2015": "judging/test_readiness.py::test_the_verdict",
     "bmi_who": "test_body_examples.py::test_an_index_falls_into_its_class",
     "bmi_nice": "test_body_examples.py::test_the_ten_rows_of_the_cdc_table_fall_into_its_classes",
     "waist_nice": "test_body_examples.py::test_a_waist_falls_into_its_band",

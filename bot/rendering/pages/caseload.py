@@ -11,12 +11,12 @@ from bot.rendering.pages.paper import Sources, printed
 from bot.rendering.pages.results import ResultView, view
 from bot.rendering.pages.words import said_by_templates
 from bot.rendering.phrases import names
-from bot.rendering.phrases.coach import evidence, flag
+from bot.rendering.phrases.coach import evidence, flag, what
 from bot.rendering.phrases.staff_card import head
 from bot.rendering.voice import Html, Voice, voice
 from core.care import Units
 from core.dialogue.staff import messages as sm
-from core.watching.digest import FlagFact
+from core.watching.digest import GRAVITY, FlagFact
 from core.watching.flags import Severity
 
 LONGEST_WORDS = 3000
@@ -24,7 +24,8 @@ LONGEST_WORDS = 3000
 
 @dataclass(frozen=True, slots=True)
 class ClientView:
-    """One client. id: of the section, the same on every page that shows the same people. flags: urgent or not, what."""
+    """One client. id: of the section, the same on every page that shows the same people. flags: urgent or not, what.
+    why: the gravest of them in a few words, as the digest has it."""
 
     id: str
     name: str
@@ -33,6 +34,7 @@ class ClientView:
     results: tuple[ResultView, ...]
     note: str
     words: tuple[tuple[str, str, str], ...]
+    why: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,11 +53,13 @@ def caseload_page(said: sm.CaseloadPage, reader: Reader) -> bytes:
     others = v.plain("Everybody else") if said.needs or said.changes or said.quiet else v.plain("Everybody")
     parts = (
         PartView("needs", v.plain("Needs you"), _clients(said.needs, v, sources, numbered)),
-        PartView("changes", v.plain("Changed for certain"), _clients(said.changes, v, sources, numbered)),
+        PartView("changes", v.plain("Worth knowing"), _clients(said.changes, v, sources, numbered)),
         PartView("quiet", v.plain("Gone quiet"), _clients(said.quiet, v, sources, numbered)),
         PartView("others", others, _clients(said.others, v, sources, numbered)),
     )
-    summary = [v.say("Checked in this week: {kept} of {asked}.", kept=v.number(said.kept), asked=v.number(said.asked))]
+    summary = [
+        v.say("Checked in this week: {kept} of {asked} asked.", kept=v.number(said.kept), asked=v.number(said.asked))
+    ]
     if said.left_out:
         left_out = v.listed([v.name(name) for name in said.left_out])
         summary.append(v.say("Not on this page: {names}", names=left_out))
@@ -101,7 +105,13 @@ def _client(section: sm.ClientSection, v: Voice, sources: Sources, number: int) 
         tuple(view(one, v, sources, f"client-{number}-{n}") for n, one in enumerate(section.results, 1)),
         v.typed(card.note, LONGEST_WORDS) if card.note else "",
         tuple(_said(v, card.name, *word) for word in section.words),
+        _why(v, card),
     )
+
+
+def _why(v: Voice, card: sm.CardSaid) -> Html:
+    gravest = min(card.flags, key=lambda one: (GRAVITY[Severity(one.severity)], -one.newest.timestamp()), default=None)
+    return Html("") if gravest is None else what(v, gravest, card.units)
 
 
 def _age(card: sm.CardSaid, v: Voice) -> tuple[Html, ...]:

@@ -6,7 +6,7 @@ from datetime import time
 
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example
-from bot.rendering.phrases.names import CAUTIONS
+from bot.rendering.phrases.names import CAUTIONS, SIGNS
 from bot.rendering.places import place_name
 from bot.rendering.voice import N_, Voice
 from core.dialogue.client import enrolment_messages as em
@@ -25,7 +25,7 @@ QUESTIONS: dict[str, str] = {
     "background": N_(
         "What is your family background? Some limits for weight and waist differ by it. That is the only reason I ask."
     ),
-    "cautions": N_("Before we measure: does any of this fit you? It keeps you safe. Press all that fit, then Done."),
+    "cautions": N_("To keep you safe: does any of this fit you? Press all that fit, then Done."),
     "numbers": N_(
         "Do you want to see your own numbers? I can also pass them on to {coach} only, or leave your weight out."
     ),
@@ -34,6 +34,10 @@ QUESTIONS: dict[str, str] = {
         " stairs feel. Write it in your own words."
     ),
     "own_better": N_("Think of your own question. Which is better, a high number or a low one?"),
+    "signs": N_("Before you exercise: have you had any of these lately? Press all that fit, then Done."),
+    "regular": N_("In the past three months, were you active three days a week, half an hour each time?"),
+    "harder": N_("Would you like to train hard, so that talking is not easy?"),
+    "cleared": N_("Has a doctor told you in the past year that exercise is fine for you?"),
     "weekday": N_("I write once a week. Which day is good for you?"),
     "time": N_("And at what time? Press one, or type it, like {time}."),
     "zone": N_("Where do you live? Type a city, like {city}. Then I know your time of day."),
@@ -51,6 +55,10 @@ UNCLEAR: dict[str, str] = {
     "numbers": N_("Please press one of the buttons. You can change it later."),
     "own_question": N_("Please write your question in a few words, or skip this one."),
     "own_better": N_("Please press the one that is better for you."),
+    "signs": N_("Please press all that fit. Then press Done."),
+    "regular": N_("Please press Yes or No."),
+    "harder": N_("Please press Yes or No."),
+    "cleared": N_("Please press Yes or No."),
     "weekday": N_("Please press a day, or type its name."),
     "time": N_("I could not read a time from that. Send it like this: {time}."),
     "zone": N_("Please type the name of a city near you, like {city}."),
@@ -68,6 +76,10 @@ SKIPPING: dict[str, str] = {
     "numbers": N_("That is fine. I show you your numbers. You can change that with /settings."),
     "own_question": N_("That is fine. I leave it out."),
     "own_better": N_("That is fine. I take a higher number as better."),
+    "signs": N_("That is fine. Then go gently, and ask your doctor if you are not sure."),
+    "regular": N_("That is fine. Then start gently."),
+    "harder": N_("That is fine. Then light to moderate is right for now."),
+    "cleared": N_("That is fine."),
     "weekday": N_("That is fine. I start with {weekday}. You can change that with /settings."),
     "time": N_("That is fine. I start with {time}. You can change that with /settings."),
     "zone": N_("That is fine. My clock may then differ from yours. You can change that with /settings."),
@@ -133,8 +145,14 @@ def enrol_question(said: m.EnrolQuestion, v: Voice) -> str:
     question = v.say(QUESTIONS.get(said.question, OTHER_QUESTION), **_values(v, said.coach))
     if not said.chosen:
         return question
-    chosen = v.listed([v.say_in("caution", CAUTIONS.get(key, key)) for key in said.chosen])
+    chosen = v.listed([_tick(v, said.question, key) for key in said.chosen])
     return v.lines(question, v.say("So far: {list}.", list=chosen))
+
+
+def _tick(v: Voice, question: str, key: str) -> str:
+    if question == "signs":
+        return v.say(SIGNS.get(key, key))
+    return v.say_in("caution", CAUTIONS.get(key, key))
 
 
 @phrase(em.FirstValue)
@@ -154,6 +172,25 @@ def first_value(said: em.FirstValue, v: Voice) -> str:
 @phrase(em.AllAnswered)
 def all_answered(said: em.AllAnswered, v: Voice) -> str:
     return v.say("That is all, thank you. I will not ask it again.")
+
+
+@phrase(em.BeforeExercise)
+def before_exercise(said: em.BeforeExercise, v: Voice) -> str:
+    match said.verdict:
+        case "as_you_are":
+            return v.say("Good. Go on as you are, and add a little at a time.")
+        case "light_to_moderate":
+            return v.say("Light to moderate is fine: move so that you can still talk. Add a little at a time.")
+    told = v.say("I have told {coach}.", coach=v.coach(said.told)) if said.told else ""
+    see = v.say("Please see your doctor first, before you exercise more than you do now.")
+    if not said.signs:
+        return v.sentences(see, told)
+    call = (
+        v.say("If it is there now, or gets worse, call {number}.", number=v.numbers.isolate(said.number))
+        if said.number
+        else v.say("If it is there now, or gets worse, call your local emergency number.")
+    )
+    return v.lines(v.sentences(see, told), call)
 
 
 @phrase(m.EnrolUnclear)

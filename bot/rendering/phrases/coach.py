@@ -45,6 +45,7 @@ FLAGS: dict[str, str] = {
     "identical_values": N_("The same value many times in a row."),
     "unreachable": N_("Messages cannot be delivered at the moment."),
     "wants_coach": N_("Would like a word with you."),
+    "doctor_first": N_("Before exercise: should see their doctor first."),
     "retest_missed": N_("A retest was asked for at two check-ins, and was not given."),
     "bp_week_short": N_("A blood pressure week ended with too few days."),
     "stuck_enrolling": N_("Has joined, and has not answered the first questions."),
@@ -79,6 +80,7 @@ EVIDENCE: dict[str, str] = {
     "count": NC_("evidence", "Count"),
     "missed": NC_("evidence", "Missed"),
     "sign": NC_("evidence", "Sign"),
+    "reason": NC_("evidence", "Reason"),
     "level": NC_("evidence", "Level"),
     "about": NC_("evidence", "Note"),
     "now": NC_("evidence", "Now"),
@@ -93,6 +95,11 @@ LEVELS: dict[str, str] = {
     "same_day": N_("same day"),
     "stop_rest": N_("stop and rest"),
     "talk": N_("a talk"),
+}
+
+REASONS: dict[str, str] = {
+    "signs": N_("signs"),
+    "disease": N_("a known disease"),
 }
 
 ABOUT: dict[str, str] = {
@@ -149,6 +156,8 @@ def _value(v: Voice, measure: str | None, name: str, value: str | Decimal, units
             return sign(v, value)
         if name == "caution":
             return v.say_in("caution", names.CAUTIONS.get(value, value))
+        if name == "reason":
+            return v.say(REASONS.get(value, value))
         if name in ("about", "now"):
             return v.say(ABOUT.get(value, value))
         if name == "words":
@@ -213,6 +222,7 @@ SHORT: dict[str, str] = {
     "sign_unanswered": N_("a sign, the question unanswered"),
     "identical_values": N_("the same value many times"),
     "unreachable": N_("cannot be reached"),
+    "doctor_first": N_("see a doctor before exercise"),
     "wants_coach": N_("would like a word"),
     "retest_missed": N_("retest not given"),
     "bp_week_short": N_("blood pressure week too short"),
@@ -290,6 +300,8 @@ def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:
         case Code.RED_FLAG_WORDS | Code.SIGN_UNANSWERED | Code.SYMPTOM_REPORTED:
             parts = [said(name) for name in ("sign", "about", "now")]
             return v.listed([part for part in parts if part])
+        case Code.DOCTOR_FIRST:
+            return v.listed([said("reason")] if "reason" in known else [])
         case Code.BP_WEEK_SHORT if "days" in known and "needed" in known:
             return v.say("{days} of {needed} days", days=said("days"), needed=said("needed"))
         case Code.CASELOAD_QUIET:
@@ -424,6 +436,18 @@ def client_word(said: cm.ClientWord, v: Voice) -> str:
     return v.paragraphs(
         v.say("<b>{name} writes:</b>", name=v.name(said.name)),
         v.typed(said.text),
+    )
+
+
+@phrase(cm.DoctorFirst)
+def doctor_first(said: cm.DoctorFirst, v: Voice) -> str:
+    signs = v.listed([v.say(names.SIGNS.get(key, key)) for key in said.signs])
+    diseases = v.listed([v.say_in("caution", names.CAUTIONS.get(key, key)) for key in said.diseases])
+    return v.lines(
+        v.say("<b>{name}</b>, before exercise: should see their doctor first.", name=v.name(said.name)),
+        v.say("Signs: {list}", list=signs) if signs else "",
+        v.say("Known: {list}", list=diseases) if diseases else "",
+        v.say("They were told so. Until then nothing harder than their everyday life."),
     )
 
 

@@ -53,6 +53,7 @@ LABELS: dict[str, str] = {
     "now_same": N_("Still the same"),
     "now_worse": N_("Worse"),
     "keep_it": N_("Keep it"),
+    "earlier_slip": N_("The earlier one was a slip"),
     "time_again": N_("Time me again"),
     "one_week": N_("One week"),
     "two_weeks": N_("Two weeks"),
@@ -137,6 +138,7 @@ GROUPS: dict[str, dict[str, str]] = {
     "measure": names.MEASURES,
     "background": BACKGROUNDS,
     "caution": names.CAUTIONS,
+    "sign": names.SIGNS,
     "my": {
         "birth_year": N_("Year of birth"),
         "sex": N_("Tables for me"),

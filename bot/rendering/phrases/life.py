@@ -25,8 +25,8 @@ NEWS: dict[str, str] = {
     "interval": N_("Your coach changed how often we measure. You will see it at your next check-in."),
     "slot": N_("Your coach changed the time of your check-in. Send /settings to see it."),
     "directed_weighing": N_(
-        "Your coach set up frequent weighing for you, because your doctor or nurse asked for it. Send it when you were"
-        " told to."
+        "Your coach set up frequent weighing for you, because {detail} asked for it. Weigh as often as you were told to"
+        " there. You can send me only the number."
     ),
     "directed_weighing_off": N_("Your coach ended the frequent weighing. From now on we weigh every few weeks."),
     "numbers": N_("Your coach changed how your numbers are shown. Send /settings to see it, or to change it back."),

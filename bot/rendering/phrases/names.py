@@ -123,3 +123,20 @@ MEDICINES: dict[str, str] = {  # generic names, as a language writes them
 
 def medicines(v: Voice, keys: Iterable[str]) -> Html:
     return v.listed([v.say_in("medicine", MEDICINES.get(key, key)) for key in keys])
+
+
+# Before exercise: signs that call for a doctor.
+SIGNS: dict[str, str] = {
+    "chest": N_("Chest pain or tightness"),
+    "breath": N_("Out of breath with little effort"),
+    "dizzy": N_("Dizzy spells or fainting"),
+    "heart_races": N_("A racing or pounding heart"),
+    "ankles": N_("Swollen ankles"),
+    "leg_cramp": N_("Leg pain on walking that eases with rest"),
+    "tired": N_("Unusually tired by everyday things"),
+}
+BEFORE_EXERCISE: dict[str, str] = {
+    "as_you_are": N_("as they are"),
+    "light_to_moderate": N_("light to moderate"),
+    "doctor_first": N_("see their doctor first"),
+}

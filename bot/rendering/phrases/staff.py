@@ -238,8 +238,8 @@ CHOSEN: dict[str, str] = {
     "interval": N_("Done: how often {name} is asked is changed, and they are told."),
     "slot": N_("Done: the day and time of {name} are changed, and they are told."),
     "directed_weighing": N_(
-        "Done: {name} may weigh as often as their clinician asked. I do not slow them down, and a fast gain reaches you"
-        " at once."
+        "Done: {name} may weigh as often as their clinician asked, and is told. I do not slow them down, I take a"
+        " number alone for a weight, and a fast gain reaches you at once."
     ),
     "directed_weighing_off": N_("Done: {name} is back to a weigh-in every few weeks."),
     "numbers": N_("Done: where the numbers of {name} go is changed, and they are told."),
@@ -454,6 +454,8 @@ def staff_forgotten(said: sm.StaffForgotten, v: Voice) -> str:
 
 @phrase(sm.SeenNoted)
 def seen_noted(said: sm.SeenNoted, v: Voice) -> str:
+    if not said.names:  # all that the digest told is over
+        return v.say("Noted as seen.")
     return v.say_n("Noted as seen, for {n} client.", "Noted as seen, for {n} clients.", len(said.names))
 
 

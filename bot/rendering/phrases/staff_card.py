@@ -76,15 +76,28 @@ def head(said: sm.CardSaid, v: Voice) -> Html:
         v.say("Last check-in: {day}", day=v.day(said.answered)) if said.answered else v.say("No check-in yet."),
         v.say("Measures: {measures}", measures=names.measures(v, said.measures)),
         cautions_line(v, said.cautions, said.medicines),
-        v.say("Weighing is directed by a clinician.") if said.directed else "",
+        before_exercise(v, said.before_exercise),
+        directed_line(v, said.directed_by) if said.directed else "",
         v.say(NUMBERS.get(said.numbers, "")) if said.numbers == "coach_only" else "",
     )
+
+
+def directed_line(v: Voice, by: str) -> Html:
+    """Frequent weighing, and who asked for it, where that was noted."""
+    if by:
+        return v.say("Frequent weighing, at the request of {who}.", who=v.typed(by))
+    return v.say("Weighing is directed by a clinician: as often as they asked.")
 
 
 def slot_line(v: Voice, slot: Slot | None) -> Html:
     if slot is None:
         return Html("")
     return v.say("Check-in: {weekday}, {time}", weekday=v.weekday(slot.weekday), time=v.time(slot.at))
+
+
+def before_exercise(v: Voice, verdict: str) -> Html:
+    advice = names.BEFORE_EXERCISE.get(verdict)
+    return v.say("Before exercise: {verdict}", verdict=v.say(advice)) if advice else Html("")
 
 
 def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...]) -> Html:
@@ -175,9 +188,7 @@ def plan_said(said: sm.PlanSaid, v: Voice) -> str:
         *own,
         slot_line(v, said.slot),
         cautions_line(v, said.cautions, said.medicines),
-        v.say("Weighing is directed by a clinician: as often as they asked.")
-        if p.directed_weighing
-        else v.say("Between weigh-ins I slow weighing down."),
+        directed_line(v, p.directed_by) if p.directed_weighing else v.say("Between weigh-ins I slow weighing down."),
         v.say("Losing weight is agreed.") if p.loss_is_planned else v.say("Losing weight is not planned."),
         v.say(NUMBERS.get(p.numbers.value, NUMBERS["shown"])),
         v.say("Blood pressure limits: {body}", body=body),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.rendering.phrases import phrase
-from bot.rendering.phrases.coach import flag, what
+from bot.rendering.phrases.coach import figure, flag
 from bot.rendering.phrases.staff_digest import digest_said
 from bot.rendering.voice import Html, Voice
 from core.care import METRIC
@@ -40,7 +40,7 @@ def _days(v: Voice, begins: date | None, ends: date | None) -> Html:
 @phrase(sm.AskDeputyDays)
 def ask_deputy_days(said: sm.AskDeputyDays, v: Voice) -> str:
     return v.say(
-        "When should {name} stand in? Press one, or type two dates, such as 2026-04-06 to 2026-04-19.",
+        "When should {name} stand in? Press one, or type the days, such as 6 to 19 April, until Friday, or next week.",
         name=v.name(said.name),
     )
 
@@ -66,7 +66,7 @@ def deputy_alarm(said: sm.DeputyAlarm, v: Voice) -> str:
             coach=v.coach(said.coach),
             what=flag(v, said.code),
         ),
-        v.say("{facts}.", facts=what(v, one, METRIC)),
+        v.say("{facts}.", facts=facts) if (facts := figure(v, one, METRIC)) else "",
         v.say("“{words}”", words=v.typed(words)) if words else "",
         v.say("Since: {day}, {time}", day=v.local_day(said.since), time=v.local_time(said.since)),
         v.say_n(

@@ -97,14 +97,15 @@ def _head(d: Digest, v: Voice) -> Html:
 def _week(d: Digest, v: Voice) -> Html:
     """The week in a line: how many of those asked have answered, and that nobody else has anything."""
     counts = {"kept": v.number(d.kept), "asked": v.number(d.asked)}
-    if d.calm and not d.asked:
+    quiet = d.calm and not d.needed
+    if quiet and not d.asked:
         return v.say("A quiet week: no check-in was due.")
-    if d.calm and d.kept and not d.known and not d.often:
+    if quiet and d.kept and not d.known and not d.often:
         return v.say("A quiet week. Checked in: {kept} of {asked} asked. Nobody is weighing too often.", **counts)
     often = ""
     if d.often:
         often = v.say_n("Still weighing often, as you know: {n}.", "Still weighing often, as you know: {n}.", d.often)
-    if d.calm and d.kept:
+    if quiet and d.kept:
         return v.sentences(v.say("A quiet week. Checked in: {kept} of {asked} asked.", **counts), often)
     return v.sentences(
         v.say("Checked in this week: {kept} of {asked} asked.", **counts) if d.asked else "",
@@ -172,7 +173,7 @@ def entry(v: Voice, one: DigestEntry) -> Html:
         facts,
         *(_settled(v, f, one.units, whole=whole) for f in one.told if f.over),
         v.say_n("And {n} more.", "And {n} more.", more) if more else "",
-        *(_words(v, f) for f in one.matters if whole),
+        *(_words(v, f) for f in one.matters if whole and not f.over),
         _still(v, one),
         _state(v, one) if whole or one.status == "left" else "",
         _next(v, (*one.still, gravest)[0]) if whole else "",
@@ -191,6 +192,7 @@ def _settled(v: Voice, one: FlagFact, units: Units, *, whole: bool) -> Html:
     """An alarm that is over: what, when, what they were told (if there is room), what followed."""
     return v.sentences(
         v.say("{facts}.", facts=v.listed([what(v, one, units), v.short_date(_day(v, one))])),
+        _words(v, one) if whole else "",
         told(v, one) if whole else "",
         followed(v, one, units) or ended(v, one),
     )

@@ -68,3 +68,25 @@ def ask_picture(said: tm.AskPicture, v: Voice) -> str:
             name=name,
         )
     return v.say("Which picture of {name}?", name=name)
+
+
+# --- frequent weighing ----------------------------------------------------------------------------------------------
+
+
+@phrase(tm.AskClinician)
+def ask_clinician(said: tm.AskClinician, v: Voice) -> str:
+    return v.say(
+        "Frequent weighing is only right where a clinician wants it. Who asked for it for {name}? Send the name and the"
+        " practice or clinic. {name} will read it.",
+        name=v.name(said.name),
+    )
+
+
+@phrase(tm.DirectedSure)
+def directed_sure(said: tm.DirectedSure, v: Voice) -> str:
+    return v.say(
+        "Frequent weighing for {name}, because “{who}” asked for it? I tell them so, no longer slow them down, take a"
+        " number alone for a weight, and report a fast gain to you at once.",
+        name=v.name(said.name),
+        who=v.typed(said.by),
+    )

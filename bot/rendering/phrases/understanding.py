@@ -8,6 +8,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example, reminder
 from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import messages as m
+from core.dialogue.client.slip_messages import AskWhichIsRight, EarlierTakenOut
 from core.dialogue.kit.messages import NotText
 from core.quantity import Amount
 
@@ -114,7 +115,7 @@ def did_you_mean(said: m.DidYouMean, v: Voice) -> str:
     )
 
 
-def _read(said: m.AskIfSure | m.CannotBe, v: Voice) -> Html:
+def _read(said: m.AskIfSure | m.CannotBe | AskWhichIsRight, v: Voice) -> Html:
     return v.say(
         "I read this: {measure}, {amount}.",
         measure=names.measure(v, said.measure),
@@ -125,6 +126,20 @@ def _read(said: m.AskIfSure | m.CannotBe, v: Voice) -> Html:
 @phrase(m.AskIfSure)
 def ask_if_sure(said: m.AskIfSure, v: Voice) -> str:
     return v.sentences(_read(said, v), v.say("Is that right? If not, just send the right one."))
+
+
+@phrase(AskWhichIsRight)
+def ask_which_is_right(said: AskWhichIsRight, v: Voice) -> str:
+    return v.sentences(
+        _read(said, v), v.say("That is far from the one of {day}. Is it right?", day=v.day_of_year(said.earlier))
+    )
+
+
+@phrase(EarlierTakenOut)
+def earlier_taken_out(said: EarlierTakenOut, v: Voice) -> str:
+    return v.say(
+        "I took out the one of {day}: {measure}.", day=v.day_of_year(said.day), measure=names.measure(v, said.measure)
+    )
 
 
 @phrase(m.AskChangeAnswer)

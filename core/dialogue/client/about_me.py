@@ -30,7 +30,7 @@ def page(d: ClientStep) -> None:
     """Everything known, with a button for each."""
     say_facts(d)
     choices = (Choice(f"my:{what}", f"set:{what}") for what in FACTS)
-    rest = (Choice("ask_missing", "set:missing"),) if needed.for_plan(d) else ()
+    rest = (Choice("ask_missing", "set:missing"),) if needed.for_plan(d) or needed.before_exercise(d) else ()
     d.say(m.AboutMe(), *rows_of(*choices, Choice("units", "set:units")), *((rest,) if rest else ()))
 
 

@@ -10,7 +10,8 @@ from decimal import Decimal
 
 from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
-from core.dialogue.client.effects import Amend, ChangeClient
+from core.dialogue.client.effects import Amend, ChangeClient, Retract
+from core.dialogue.client.slip_messages import AskWhichIsRight, EarlierTakenOut
 from core.dialogue.client.states import (
     AlarmAsked,
     Aside,
@@ -41,7 +42,7 @@ from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood,
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
-from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.plausibility import DoubtKind, doubt, is_jump
 from core.understanding.stories import sure
 from core.watching.weighing_guard import GuardStep
 
@@ -140,9 +141,26 @@ def _keep_aside(d: ClientStep, aside: Aside | None) -> None:
         d.say(m.KeptAside(measure.key, amount, None if amount is None else reading.second))
 
 
+def directed_weight(d: ClientStep, event: Text, text: str) -> bool:
+    """A bare number while nothing is asked is the weight, where frequent weighing was asked for. False if it is not."""
+    if not d.facts.plan.directed_weighing or d.asking is not None or not _bare(d, text):
+        return False
+    measure = next(x for x in MEASURES.values() if x.guarded)
+    understood = measure.understand(text, d.words, d.unit(measure)) if measure.understand else None
+    if not isinstance(understood, Understood) or understood.value not in measure.bounds.usual:
+        return False
+    take_answers(d, event, (Answer(measure.key, understood),), None)
+    return True
+
+
+def _bare(d: ClientStep, text: str) -> bool:
+    """Whether a text is one number, and hardly anything else."""
+    return len(whole_numbers(text, d.words)) <= 1 and len(text) <= 12 and any(c.isdecimal() for c in text)
+
+
 def ask_which(d: ClientStep, text: str) -> bool:
     """A bare number while nothing is asked is ambiguous: ask, and store nothing. False if there is no number."""
-    if len(whole_numbers(text, d.words)) > 1 or len(text) > 12 or not any(c.isdecimal() for c in text):
+    if not _bare(d, text):
         return False
     typed = plain(text)  # shorter than text in another script: a button holds little
     fitting = []
@@ -327,12 +345,42 @@ def ask_if_sure(d: ClientStep, measure: Measure, meant: Understood, kind: str) -
         d.say(m.DidYouMean(measure.key, amount, meant.second, kind), row, (Choice("keep_it", "ok:yes"),))
         return
     unsure = kind in (DoubtKind.UNUSUAL.value, DoubtKind.JUMP.value)
+    if unsure and (earlier := _far_from(d, measure, meant)) is not None:
+        day = d.facts.local(earlier.taken_at).date()
+        d.say(
+            AskWhichIsRight(measure.key, amount, meant.second, day),
+            (Choice("yes", "ok:yes"), Choice("no", "ok:no")),
+            (Choice("earlier_slip", "ok:earlier"),),
+        )
+        return
     say = (
         m.AskIfSure(measure.key, amount, meant.second)
         if unsure
         else m.DidYouMean(measure.key, amount, meant.second, kind)
     )
     d.say(say, (Choice("yes", "ok:yes"), Choice("no", "ok:no")))
+
+
+def _far_from(d: ClientStep, measure: Measure, meant: Understood) -> Reading | None:
+    """The single reading of an earlier day that a new value is far from; of the two, that one may be the slip."""
+    if measure.series or (isinstance(d.asking, Confirming) and d.asking.replaces):
+        return None
+    last = comparison(d, measure, meant)
+    if last is None or not is_jump(measure.bounds, meant.value, last.value):
+        return None
+    return None if d.facts.local(last.taken_at).date() == d.today else last
+
+
+def earlier_was_wrong(d: ClientStep, asking: Confirming) -> None:
+    """Take out the earlier of two readings far apart, so that nothing is compared with a slip."""
+    measure = MEASURES[asking.measure]
+    earlier = _far_from(d, measure, asking.meant)
+    if earlier is None:  # withdrawn in the meantime
+        return
+    d.do(Retract(earlier.key))
+    d.facts = replace(d.facts, history=tuple(r for r in d.facts.history if r.key != earlier.key))
+    d.become(written=tuple(w for w in d.state.written if w.key != earlier.key))
+    d.say(EarlierTakenOut(measure.key, d.facts.local(earlier.taken_at).date()))
 
 
 def offer_to_correct(d: ClientStep, measure: Measure, written: Reading, meant: Understood, at: datetime) -> None:
@@ -420,6 +468,10 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
             if asking.back is None and d.state.day is not None:
                 check_in.ask_next(d)
             return
+        if (typed := _as_typed(d, measure, asking)) is not None:
+            event = Text(asking.at, asking.as_typed, asking.ref)
+            ask_to_confirm(d, measure, typed, DoubtKind.JUMP.value, event, asked=asking.asked)
+            return
         d.say(m.SendRight(measure.key, d.asked_in(measure)), *check_in.buttons(d, measure))
         d.ask(Awaiting(measure.key))
         return
@@ -431,6 +483,17 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
         d.ask(asking.back)
     elif d.asking is before:
         check_in.ask_next(d)
+
+
+def _as_typed(d: ClientStep, measure: Measure, asking: Confirming) -> Understood | None:
+    """The usual value that was typed, if another was guessed because it is far from an earlier one: 84.2 after a 48.2
+    is no slip if that one was."""
+    heard = answers_in(asking.as_typed, d.words, measure, (), d.unit(measure), {})
+    typed = next((a.heard for a in heard if a.measure == measure.key), None)
+    if not isinstance(typed, Understood) or typed.value == asking.meant.value:
+        return None
+    far = typed.value in measure.bounds.usual and _far_from(d, measure, typed) is not None
+    return typed if far else None
 
 
 # --- keeping ----------------------------------------------------------------------------------------------------

@@ -34,7 +34,7 @@ from core.dialogue.client import (
     weighing_guard,
 )
 from core.dialogue.client import messages as m
-from core.dialogue.client.open_question import confirmed, day_chosen, put_again
+from core.dialogue.client.open_question import day_chosen, doubt_answered, put_again
 from core.dialogue.client.start import after_leaving
 from core.dialogue.client.states import (
     AlarmAsked,
@@ -469,7 +469,7 @@ BUTTONS = _by_verb(
     _answers("have", Awaiting, lambda d, asking, *_: check_in.ask(d, MEASURES[asking.measure])),
     _answers("skip", Awaiting, lambda d, *_: check_in.skip(d)),
     _answers("later", Awaiting, lambda d, *_: pausing.later(d)),
-    _answers("ok", Confirming, lambda d, asking, value, _: confirmed(d, asking, value == "yes")),
+    _answers("ok", Confirming, lambda d, asking, value, _: doubt_answered(d, asking, value)),
     _answers("cond", AskingConditions, lambda d, asking, value, _: answers.conditions_answered(d, asking, value)),
     _answers("day", ChoosingDay, lambda d, asking, value, _: day_chosen(d, asking, value)),
     _answers("gate", Gate, _gate),

@@ -17,6 +17,7 @@ from core.dialogue.client.week_messages import AnotherDay
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.events import Due
 from core.dialogue.kit.step import rows_of
+from core.judging import readiness
 from core.judging.start import counted_from
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.blood_pressure import BLOOD_PRESSURE
@@ -104,10 +105,23 @@ def askable(d: ClientStep, measure: Measure) -> bool:
         return False
     if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
         return False  # nobody can say that it is safe for them
-    agreed = measure.key in d.facts.plan.cleared
+    if any(x.key == ASK_FIRST for x in measure.must_not) and not agreed_to(d, measure) and _doctor_first(d):
+        return False
+    agreed = agreed_to(d, measure)
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
+
+
+def agreed_to(d: ClientStep, measure: Measure) -> bool:
+    """Whether a clinician has approved this test, says the coach."""
+    return measure.key in d.facts.plan.cleared
+
+
+def _doctor_first(d: ClientStep) -> bool:
+    """Whether a test of exertion waits: they should see a doctor first, or left the signs open."""
+    verdict = readiness.verdict(d.facts.readiness, d.facts.profile)
+    return verdict is readiness.Verdict.DOCTOR_FIRST or (verdict is None and "signs" in d.state.met)
 
 
 def _own_words(d: ClientStep, measure: Measure) -> bool:
@@ -127,8 +141,11 @@ def is_due(d: ClientStep, key: str, day: date) -> bool:
 
 
 def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | None = None) -> None:
-    """Greet and ask the first question. A check-in that is still open is closed; its questions are asked again."""
+    """Greet and ask the first question. A check-in that is still open is closed; its questions are asked again. At a
+    slot that was promised there is always the first question, even if all else was answered a few days ago."""
     agenda = agenda_for(d, day)
+    if not agenda and occasion is not None and not _given_today(d):
+        agenda = (needed.FIRST_RATING.key,)
     d.become(asking=None, agenda=agenda, day=day, noted=(), told=())
     if not agenda:
         d.say(m.NotToday(d.next_slot()))
@@ -137,6 +154,11 @@ def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | No
     opening = pick(d, OPENINGS)
     d.say(m.CheckInOpens(opening, late), said=opening, occasion=occasion)
     ask_next(d)
+
+
+def _given_today(d: ClientStep) -> bool:
+    taken = d.facts.of(needed.FIRST_RATING.key)
+    return bool(taken) and d.facts.local(taken[-1].taken_at).date() == d.today
 
 
 def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
@@ -149,6 +171,10 @@ def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
 def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
     """Put the next question of the agenda, or close the check-in. quietly: see `close`."""
     if not d.state.agenda:
+        last = d.state.day is not None and d.facts.plan.closes_on(d.state.day)
+        if d.state.day is not None and not quietly and not last and (first := needed.before_exercise(d)):
+            needed.put(d, Enrolling(first[0], measure=needed.BEFORE_EXERCISE))
+            return
         close(d, quietly=quietly)
         return
     key, *rest = d.state.agenda
@@ -160,6 +186,9 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         return
     if missing := needed.for_measure(d, measure):  # the measure stays on the agenda meanwhile
         needed.put(d, Enrolling(missing[0], missing[1:], measure=key))
+        return
+    if measure.kind is MeasureKind.FUNCTION and (first := needed.before_exercise(d)):
+        needed.put(d, Enrolling(first[0], measure=key))
         return
     if measure.kind is MeasureKind.FUNCTION and d.state.gate_passed != d.today:
         d.ask(Gate())

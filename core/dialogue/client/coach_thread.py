@@ -29,18 +29,29 @@ def message_coach(d: ClientStep, text: str = "") -> None:
         return
     back = d.asking.back if isinstance(d.asking, Setting) else d.asking
     d.ask(Setting("word", "", back))
-    d.say(m.AskWord(d.facts.coach_name), (Choice("no_keep", "cancel"),))
+    deputy = answers_go_to(d)
+    d.say(m.AskWord(deputy[1] if deputy else d.facts.coach_name), (Choice("no_keep", "cancel"),))
 
 
 def pass_on(d: ClientStep, text: str, *, reply: bool = False) -> None:
     """Pass a message to the coach. A reply to the coach's own message is not a new request."""
-    d.do(PassOn(text))
+    deputy = answers_go_to(d)
+    d.do(PassOn(text, to=deputy[0] if deputy else 0))
     if not reply:
         d.do(Raise(flag(Code.WANTS_COACH, d.now)))
-    if d.facts.told:
+    if deputy:
+        d.say(m.WordPassed(deputy[1]))
+    elif d.facts.told:
         d.say(m.WordPassed(d.facts.told, d.words_arrive()))
     else:
         d.say(m.CoachNotReached(d.facts.coach_name, kept=True))
+
+
+def answers_go_to(d: ClientStep) -> tuple[int, str] | None:
+    """Number and name of the coach who stands in for theirs and has written last; None if it was their own."""
+    recent = d.state.word_until is not None and d.now < d.state.word_until
+    deputy = d.facts.deputy
+    return deputy if recent and deputy is not None and deputy[0] == d.state.word_to else None
 
 
 def offer(d: ClientStep, text: str, why: str) -> None:
@@ -59,7 +70,7 @@ def pass_offered(d: ClientStep) -> bool:
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:
-    d.become(word_until=d.now + ANSWER_GOES_TO_COACH)
+    d.become(word_until=d.now + ANSWER_GOES_TO_COACH, word_to=event.by)
     d.say(m.CoachWrites(event.coach, event.text), (Choice("word_to_coach", "word", event.coach),), lasting=True)
 
 

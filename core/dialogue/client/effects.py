@@ -123,10 +123,12 @@ class DropGoal:
 
 @dataclass(frozen=True, slots=True)
 class PassOn:
-    """Pass the client's message to the coach, in their thread. urgent: at once, at any hour."""
+    """Pass the client's message to the coach, in their thread. urgent: at once, at any hour. to: the coach who stands
+    in for theirs and gets it as well, 0 for nobody."""
 
     text: str
     urgent: bool = False
+    to: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ from decimal import ROUND_FLOOR, Decimal
 
 from core.care import NumberVisibility, Slot, Status
 from core.client import Background, Caution, Sex
-from core.dialogue.client import check_in, cohort_membership, needed, readings
+from core.dialogue.client import before_exercise, check_in, cohort_membership, needed, readings
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
@@ -31,7 +31,7 @@ from core.language.lexicon import Question
 from core.language.questions import asked
 from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import Measure, Understood
+from core.measures.measure import Measure, MeasureKind, Understood
 from core.measures.own_question import OWN_QUESTION
 from core.measures.weight import WEIGHT
 from core.quantity import Amount, Better, Unit
@@ -193,12 +193,23 @@ def _next(d: ClientStep, asking: Enrolling, left: tuple[str, ...]) -> None:
     _met(d, asking)
     if asking.measure and not _still_wanted(d, asking.measure):  # "leave my weight out": its height is not needed
         left = ()
+    if asking.question in needed.READINESS or (not left and _exercises(asking.measure)):
+        left = needed.before_exercise(d)
+        if asking.question in needed.READINESS and not left:
+            before_exercise.say_verdict(d)
     if left:
         needed.put(d, replace(asking, question=left[0], left=left[1:], chosen=()))
     elif asking.measure:
-        go_on(d)
+        go_on(d, quietly=asking.question in needed.READINESS and before_exercise.doctor_first(d))
     else:
         _finish(d)
+
+
+def _exercises(key: str) -> bool:
+    """Whether the check before exercise follows the facts asked for this."""
+    if key in (needed.BEFORE_EXERCISE, needed.ALL_OF_THEM):
+        return True
+    return key in MEASURES and MEASURES[key].kind is MeasureKind.FUNCTION
 
 
 def _met(d: ClientStep, asking: Enrolling) -> None:
@@ -210,18 +221,18 @@ def _still_wanted(d: ClientStep, key: str) -> bool:
     return key not in MEASURES or (key in check_in.asked_of(d) and check_in.askable(d, MEASURES[key]))
 
 
-def go_on(d: ClientStep) -> None:
-    """What the measure needed is known: ask for it, unless it does not fit this person."""
+def go_on(d: ClientStep, *, quietly: bool = False) -> None:
+    """What the measure needed is known: ask for it, unless it does not fit this person. quietly: see `check_in`."""
     d.become(asking=None, agenda=tuple(k for k in d.state.agenda if _still_wanted(d, k)))
     if d.state.day is not None:
-        check_in.ask_next(d)
+        check_in.ask_next(d, quietly=quietly)
     else:
         d.say(em.AllAnswered())
 
 
 def ask_the_rest(d: ClientStep) -> bool:
     """Put every question the plan will need, one after the other; False if there is none."""
-    missing = needed.for_plan(d)
+    missing = needed.for_plan(d) or needed.before_exercise(d)
     if not missing:
         return False
     needed.put(d, Enrolling(missing[0], missing[1:], measure=needed.ALL_OF_THEM))
@@ -259,7 +270,15 @@ def _answered(d: ClientStep, asking: Enrolling, value: str, event: Text | Press)
     question = asking.question
     if value == "skip" and question not in AGE:
         d.say(m.SkipCost(question))
+        if question in needed.READINESS:
+            before_exercise.left_open(d, question)
         _next(d, asking, (AGE[0], *asking.left) if question == "birth_year" else asking.left)
+        return True
+    if question in needed.READINESS:
+        if not value or not before_exercise.answered(d, asking, value):
+            return False
+        if d.asking is asking:  # not one more tick
+            _next(d, asking, ())
         return True
     if question == "rating":
         return bool(value) and _rating(d, asking, value, event)
@@ -279,7 +298,9 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
     intent = intent_of(text, d.words)
     if intent in (Intent.SKIP, Intent.LATER):
         return "skip"
-    if question == "cautions" and intent in (Intent.NO, Intent.DONE) and not health_in(text, d.words).facts:
+    if question in needed.READINESS and question != "signs":
+        return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
+    if question in ("cautions", "signs") and intent in (Intent.NO, Intent.DONE) and not health_in(text, d.words).facts:
         return "done"
     if question == "adult" or (question in needed.SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""

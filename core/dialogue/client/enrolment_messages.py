@@ -19,3 +19,14 @@ class FirstValue:
 @dataclass(frozen=True, slots=True)
 class AllAnswered:
     """There is nothing left to ask about the client."""
+
+
+@dataclass(frozen=True, slots=True)
+class BeforeExercise:
+    """What the check before exercise comes to. verdict: of `core.judging.readiness`. signs: one was named. told: the
+    coach who has been told, "" for nobody."""
+
+    verdict: str
+    signs: bool
+    told: str
+    number: str

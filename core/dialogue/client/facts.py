@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, tzinfo
 
 from core.care import METRIC, USUAL_PLAN, Plan, Slot, Status, Units
 from core.client import Profile
+from core.judging.readiness import UNASKED, Readiness
 from core.reading import Reading
 
 
@@ -76,7 +77,8 @@ class ClientFacts:
     invitation: set when this event opens one. check_ins: local dates of those asked, and whether each was answered;
     loaded, with all readings there are, only when a programme is about to end. coach_reachable: whether a message
     to the coach would arrive; False if there is no coach. coach_nights: the zone by whose nights the coach is left
-    alone unless it cannot wait; None if they are told at any hour, or there is no coach.
+    alone unless it cannot wait; None if they are told at any hour, or there is no coach. readiness: what they said
+    before exercise. deputy: who stands in for the coach and can be reached, as (id, name), loaded if they have written.
     """
 
     client_id: int
@@ -85,6 +87,7 @@ class ClientFacts:
     coach_reachable: bool
     coach_nights: tzinfo | None
     language: str = "en"
+    deputy: tuple[int, str] | None = None
     country: str = ""  # two letters, from the zone; for emergency numbers
     status: Status = Status.ACTIVE
     consented: bool = True
@@ -103,6 +106,7 @@ class ClientFacts:
     check_ins: tuple[tuple[date, bool], ...] = ()
     cohorts: tuple[Membership, ...] = ()
     invitation: InvitationFact | None = None
+    readiness: Readiness = UNASKED
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label

@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from core.care import Units
 from core.client import Background, Caution, Sex
-from core.dialogue.client import check_in, enrolment, needed
+from core.dialogue.client import before_exercise, check_in, enrolment, needed
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import ChangeClient, NotifyCoach
 from core.dialogue.client.messages_to_coach import HealthChanged
@@ -21,6 +21,7 @@ from core.dialogue.kit.step import rows_of
 from core.measures import MEASURES
 from core.measures.weight import WEIGHT
 from core.quantity import Unit
+from core.references.exercise_screening_acsm_2015 import DISEASE
 from core.understanding.health_facts import CLASS, HealthFact, Stance, What, health_in
 
 ASK = "fact"  # the setting in which a fact is asked about
@@ -161,7 +162,12 @@ def _set(d: ClientStep, name: str, text: str) -> None:
         case "cautions":
             cautions = frozenset(map(Caution, _listed(text)))
             d.do(ChangeClient(name, cautions))
+            changed = (cautions ^ profile.cautions) & (DISEASE | {Caution.BREATHLESS_AT_REST})
             profile = replace(profile, cautions=cautions)
+            d.facts = replace(d.facts, profile=profile)
+            if changed:
+                before_exercise.ask_again(d)
+                before_exercise.tell(d)
         case "medicines":
             d.do(ChangeClient(name, frozenset(_listed(text))))
             profile = replace(profile, medicines=frozenset(_listed(text)))

@@ -37,6 +37,16 @@ class HealthChanged:
 
 
 @dataclass(frozen=True, slots=True)
+class DoctorFirst:
+    """Before exercise the client was advised to see their doctor. signs: those they named; diseases: cautions."""
+
+    client_id: int
+    name: str
+    signs: tuple[str, ...]
+    diseases: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class RepeatTaken:
     """To whoever was alarmed: what was measured next. code: of the alarm; after: the figures; settled: whether they no
     longer alarm.  slip: it was no repeat, the alarming figures were a slip and were put right."""

@@ -16,16 +16,21 @@ from core.dialogue.client.states import Enrolling
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.step import rows_of
+from core.judging import readiness
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
 from core.measures.measure import Measure, ProfileFact
 from core.quantity import Unit
+from core.references.exercise_screening_acsm_2015 import Sign
 
 AT_THE_START = ("birth_year", "rating", "weekday", "time", "zone")
 # In the order asked: what keeps somebody safe, then what may make the rest needless.
 WHEN_NEEDED = ("own_question", "cautions", "numbers", "units", "stature", "sex", "background")
 FIRST_RATING = MEASURES[next(key for key in CHECK_IN_ORDER if key in ALWAYS_ASKED)]
+READINESS = tuple(question.value for question in readiness.Asked)
+SIGNS_TO_TICK = tuple(sign.value for sign in Sign)
 SURE = ("young", "too_young", "stature_sure")  # an answer is being confirmed
 MEDICINE = "medicine:"  # before the name of one among the ticks
+BEFORE_EXERCISE = "!"  # in place of a measure: the check before exercise, at the end of a check-in
 ALL_OF_THEM = "*"  # in place of a measure: every fact the plan needs, because the client wants it done
 
 UNIT_SETS = {
@@ -35,8 +40,8 @@ UNIT_SETS = {
 }
 BACKGROUNDS = tuple(b.value for b in Background)
 CAUTIONS = (
-    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.RATE_LIMITING_MEDICINE,
-    Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
+    Caution.PREGNANCY, Caution.HEART_CONDITION, Caution.HEART_FAILURE, Caution.KIDNEY_DISEASE, Caution.DIABETES,
+    Caution.RATE_LIMITING_MEDICINE, Caution.EATING_WORRIES, Caution.FALLS, Caution.ATHLETE,
 )  # fmt: skip
 HOURS = ("07:00", "07:30", "08:00", "09:00", "12:00", "17:00", "18:00", "19:00", "20:00")
 
@@ -66,6 +71,17 @@ def for_plan(d: ClientStep) -> tuple[str, ...]:
     return _missing(
         d, frozenset(fact for key in d.facts.plan.measures if key in MEASURES for fact in MEASURES[key].needs)
     )
+
+
+def before_exercise(d: ClientStep) -> tuple[str, ...]:
+    """What must be asked before a test or any exercise. Only of somebody who joined since it is asked, and of whoever
+    told of a disease since (`health`)."""
+    if not d.state.met:
+        return ()
+    if not d.facts.profile.cautions_known and "cautions" not in d.state.met:
+        return ("cautions",)
+    question = readiness.next_question(d.facts.readiness, d.facts.profile, d.state.met)
+    return (question.value,) if question is not None else ()
 
 
 def _missing(d: ClientStep, needs: frozenset[ProfileFact]) -> tuple[str, ...]:
@@ -153,6 +169,12 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
             left = [c.value for c in CAUTIONS if c.value not in chosen]
             rows = rows_of(*(answer(f"caution:{c}", c) for c in left), width=1)
             return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
+        case "signs":
+            left = [sign for sign in SIGNS_TO_TICK if sign not in chosen]
+            rows = rows_of(*(answer(f"sign:{sign}", sign) for sign in left), width=1)
+            return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
+        case "regular" | "harder" | "cleared":
+            rows = ((answer("yes", "yes"), answer("no", "no")),)
         case "numbers":
             return rows_of(*(answer(f"numbers:{n}", n) for n in ("shown", "coach_only", "leave_out")), width=1)
         case "own_better":

@@ -54,6 +54,13 @@ def confirmed(d: ClientStep, asking: Confirming, yes: bool) -> None:
     _return_to(d, asking.back)
 
 
+def doubt_answered(d: ClientStep, asking: Confirming, value: str) -> None:
+    """A button under a doubt: yes, no, or yes and the earlier reading was the slip."""
+    if value == "earlier":
+        answers.earlier_was_wrong(d, asking)
+    confirmed(d, asking, value in ("yes", "earlier"))
+
+
 def day_chosen(d: ClientStep, asking: ChoosingDay, value: str) -> bool:
     """The day of a correction; a question that stood before is put again. False if the day is none of them."""
     if not answers.day_chosen(d, asking, value):

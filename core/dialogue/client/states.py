@@ -211,7 +211,8 @@ class State:
     asking: the open question.  agenda: measures this check-in still asks.  day: slot date of the check-in under way.
     noted: aspects asked about in this check-in, and whether they were the same.  told: context already given in it,
     each once.  gate_passed: local date on which the safety questions were answered well.  written: newest last, few.
-    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply.
+    sources: references behind the last answer. word_until: until when plain text goes to the coach as a reply, or to
+    whoever stands in for them and wrote (word_to, their number).
     question: number of the open question, included in its buttons' data; never reused, even if a state is lost.
     weighed: when a withdrawn weigh-in took place, since it still counts as one.  first_said, corrected: of the weigh-in
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
@@ -233,6 +234,7 @@ class State:
     sources: tuple[str, ...] = ()
     pressure: PressureWeek | None = None
     word_until: datetime | None = None
+    word_to: int = 0
     question: int = 0
     weighed: datetime | None = None
     first_said: datetime | None = None

@@ -403,7 +403,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
-    elif asked is None and answers.ask_which(d, text):
+    elif asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)):
         pass
     elif _denies_a_sign(d, text):
         _denied_unprompted(d)
@@ -491,7 +491,9 @@ def _command(d: ClientStep, event: Command) -> None:
     ):
         if event.name == "coach" and d.facts.consented:  # words for the coach reach them unchanged, when the flag does
             alarm = recognise(event.argument, d.words)
-            d.do(PassOn(event.argument, urgent=alarm is not None and not may_wait(alarm.level, alarm.sign)))
+            deputy = coach_thread.answers_go_to(d)
+            urgent = alarm is not None and not may_wait(alarm.level, alarm.sign)
+            d.do(PassOn(event.argument, urgent=urgent, to=deputy[0] if deputy else 0))
         return
     stage = Stage.ENROLLED if row is None else row.stage
     if stage is not Stage.ARRIVED and not d.facts.consented:

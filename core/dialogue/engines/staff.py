@@ -49,6 +49,7 @@ from core.dialogue.staff.states import (
     DealingWith,
     Inviting,
     NamingClient,
+    NamingClinician,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -61,7 +62,7 @@ from core.language.lexicon import Request
 from core.language.requests import OF_NOBODY, requests_in
 from core.understanding.answers_in_text import names_in
 
-OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, AskingSure)
+OF_OWN_CLIENTS = (NotingOn, NamingClient, ChangingSlot, NamingTemplate, NamingClinician, AskingSure)
 IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write", "pick", "sendto"})  # what a deputy may
 NAME_WORDS = 4  # a longer text cannot be a name
 SHORT = 60  # characters; a longer text that names a measure tells somebody something
@@ -124,6 +125,8 @@ def _needs_of_text(state: StaffState, at: datetime, text: str, words: Lexicon) -
         case NamingClient(client):
             return (CardOf(client), Caseload())
         case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
+            return (CardOf(client),)
+        case NamingClinician(client):
             return (CardOf(client),)
         case ConfirmingWords():
             typed = _typed_command(text)
@@ -367,6 +370,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             caseload.done_typed(d, asking, text)
         case NamingTemplate():
             plan.template_named(d, asking, text)
+        case NamingClinician():
+            plan.clinician_named(d, asking, text)
         case Inviting() if _typed_command(text) is None:
             settings.invitee_typed(d, asking, text)
         case ChangingSlot():

@@ -71,11 +71,12 @@ class TimerFired:
 
 @dataclass(frozen=True, slots=True)
 class FromCoach:
-    """The coach wrote to this client through us."""
+    """The coach wrote to this client through us. by: the coach who stands in for theirs, 0 if it was their own."""
 
     at: datetime
     coach: str
     text: str
+    by: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,7 @@ from core.dialogue.staff.states import (
     DealingWith,
     Inviting,
     NamingClient,
+    NamingClinician,
     NamingTemplate,
     NotingOn,
     StaffAsking,
@@ -38,7 +39,7 @@ def needs(asking: StaffAsking | None) -> tuple[Need, ...]:
             return (CardOf(client),)
         case ConfirmingWords(client, _, others):
             return tuple(CardOf(number) for number in (client, *others))
-        case Ticking(client_id=client) | DealingWith(client_id=client):
+        case Ticking(client_id=client) | DealingWith(client_id=client) | NamingClinician(client):
             return (CardOf(client),)
         case ChoosingDeputyDays():
             return rows.other_coaches("")
@@ -83,6 +84,8 @@ def _say(d: StaffStep, asking: StaffAsking | None) -> None:
             caseload.dealing_again(d, asking)
         case ChoosingDeputyDays(coach):
             settings.deputy(d, str(coach))
+        case NamingClinician():
+            plan.clinician_again(d, asking)
         case NamingTemplate(client):
             plan.template(d, str(client))
         case AskingSure(what="forget"):

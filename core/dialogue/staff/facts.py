@@ -13,6 +13,7 @@ from datetime import UTC, date, datetime, tzinfo
 from core.care import Plan, Slot, Units
 from core.client import Profile
 from core.dialogue.client.facts import InvitationFact, always_utc, no_label, no_zones
+from core.judging.readiness import UNASKED, Readiness
 from core.reading import Reading
 from core.watching.cohort import Closing, CohortWeek, Terms
 from core.watching.digest import EMERGENCY_WAITS, CaseRow, Digest, FlagFact, OpenInvitation, Size
@@ -54,6 +55,7 @@ class CardFact:
     past: tuple[FlagFact, ...] = ()
     for_coach: str = ""
     own_name: str = ""
+    readiness: Readiness = UNASKED
 
 
 @dataclass(frozen=True, slots=True)

@@ -160,6 +160,8 @@ class CardSaid:
     units: Units = METRIC
     for_coach: str = ""
     own_name: str = ""  # what they call themselves, if the coach calls them otherwise
+    before_exercise: str = ""  # the verdict of core.judging.readiness, "" if there is none
+    directed_by: str = ""
 
 
 @dataclass(frozen=True, slots=True)

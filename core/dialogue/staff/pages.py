@@ -11,6 +11,7 @@ from core.dialogue.staff import messages as sm
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import distinct_names
 from core.dialogue.staff.step import StaffStep, about
+from core.judging.readiness import verdict
 from core.watching.digest import IN_CARE, DigestEntry, digest
 
 WORDS = 10  # newest messages of a thread that a page shows
@@ -74,6 +75,7 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         slot=card.slot,
         measures=card.plan.measures,
         directed=card.plan.directed_weighing,
+        directed_by=card.plan.directed_by,
         numbers=card.plan.numbers.value,
         answered=card.answered,
         paused_until=card.paused_until,
@@ -85,4 +87,5 @@ def card_said(d: StaffStep, card: CardFact) -> sm.CardSaid:
         medicines=tuple(sorted(card.profile.medicines)),
         for_coach=card.for_coach,
         own_name=card.own_name,
+        before_exercise=verdict(card.readiness, card.profile) or "",
     )

@@ -17,10 +17,11 @@ from core.dialogue.kit.effects import Choice, Rows
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.caseload import show
 from core.dialogue.staff.effects import ChangePlan, DropTemplate, EndCare, HandOver, SaveTemplate
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingTemplate, Ticking
+from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingClinician, NamingTemplate, Ticking
 from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
@@ -33,6 +34,7 @@ PROGRAMMES = (6, 8, 12, 16, 24, 52)  # weeks
 CAUTIONS = tuple(c.value for c in Caution)
 OFFERED = tuple(k for k in CHECK_IN_ORDER if k not in ALWAYS_ASKED and MEASURES[k].kind is not MeasureKind.ONCE)
 LONGEST_NAME = 40
+LONGEST_CLINICIAN = 80
 
 
 def plan(d: StaffStep, value: str) -> None:
@@ -221,10 +223,36 @@ def _set_slot(d: StaffStep, card: CardFact, weekday: int, at: time) -> None:
 
 
 def directed(d: StaffStep, value: str) -> None:
+    """Frequent weighing is somebody's order: who gave it is asked, confirmed, and told to the client."""
     number, _, on = value.partition(":")
-    if (card := _of(d, number)) is not None:
-        what = "directed_weighing" if on == "on" else "directed_weighing_off"
-        _changed(d, card, what, replace(card.plan, directed_weighing=on == "on"))
+    card = _of(d, number)
+    if card is None:
+        return
+    if on == "on" and not card.plan.directed_weighing:
+        ask_clinician(d, card)
+    else:
+        _changed(d, card, "directed_weighing_off", replace(card.plan, directed_weighing=False, directed_by=""))
+
+
+def ask_clinician(d: StaffStep, card: CardFact) -> None:
+    d.ask(NamingClinician(card.client_id))
+    d.say(tm.AskClinician(card.name), (Choice("no_keep", "cancel"),))
+
+
+def clinician_again(d: StaffStep, asking: NamingClinician) -> None:
+    if (card := d.card(asking.client_id)) is not None:
+        ask_clinician(d, card)
+
+
+def clinician_named(d: StaffStep, asking: NamingClinician, text: str) -> None:
+    card = d.card(asking.client_id)
+    d.ask(None)
+    if card is not None:
+        _sure_directed(d, card, " ".join(text.split())[:LONGEST_CLINICIAN])
+
+
+def _sure_directed(d: StaffStep, card: CardFact, by: str) -> None:
+    _sure(d, tm.DirectedSure(card.name, by), "directed", card, words=by)
 
 
 def loss(d: StaffStep, value: str) -> None:
@@ -318,8 +346,8 @@ def _say_cautions(d: StaffStep, card: CardFact, chosen: tuple[str, ...]) -> None
 # --- what cannot be taken back ----------------------------------------------------------------------------------
 
 
-def _sure(d: StaffStep, message: object, what: str, card: CardFact, to: int = 0) -> None:
-    d.ask(AskingSure(what, card.client_id, to))
+def _sure(d: StaffStep, message: object, what: str, card: CardFact, to: int = 0, words: str = "") -> None:
+    d.ask(AskingSure(what, card.client_id, to, words))
     d.say(message, (Choice("yes", f"sure:{what}:{card.client_id}"), Choice("no_keep", "cancel")))
 
 
@@ -359,6 +387,8 @@ def sure_again(d: StaffStep, asking: AskingSure) -> None:
             end(d, number)
         case "hand_over":
             hand(d, f"{number}:{asking.to}")
+        case "directed" if (card := _of(d, number)) is not None:
+            _sure_directed(d, card, asking.words)
         case _:
             pass
 
@@ -380,6 +410,9 @@ def confirmed(d: StaffStep, asking: AskingSure) -> None:
     match asking.what:
         case "baseline":
             _changed(d, card, "baseline", replace(card.plan, baseline_since=d.now))
+        case "directed":
+            new = replace(card.plan, directed_weighing=True, directed_by=asking.words)
+            _changed(d, card, "directed_weighing", new, asking.words)
         case "end":
             d.do(EndCare(card.client_id))
             d.say(sm.CareEnded(card.name))
@@ -414,7 +447,7 @@ def template_named(d: StaffStep, asking: NamingTemplate, text: str) -> None:
 
 def for_anybody(plan: Plan) -> Plan:
     """A plan without personal parts: the client's own question, their baseline and programme, a clinician's wish."""
-    return replace(plan, own_question="", baseline_since=None, directed_weighing=False, programme=None)
+    return replace(plan, own_question="", baseline_since=None, directed_weighing=False, directed_by="", programme=None)
 
 
 def drop_template(d: StaffStep, value: str) -> None:

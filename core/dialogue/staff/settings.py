@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
-from datetime import date, time, timedelta
+from datetime import time, timedelta
 
 from core import schedule
 from core.care import Slot
@@ -30,6 +29,7 @@ from core.dialogue.staff.plan import LONGEST_NAME
 from core.dialogue.staff.states import AskingSure, ChangingOwn, ChoosingDeputyDays, Inviting, StaffState
 from core.dialogue.staff.step import StaffStep
 from core.language import LANGUAGES
+from core.language.days import days_between
 from core.language.intents import weekday_and_time
 
 MOST_COACHES = 12
@@ -279,7 +279,6 @@ def night(d: StaffStep, value: str) -> None:
 
 WAITS = ("15", "30", "60", "120")  # minutes
 DEPUTY_DAYS = {"always": 0, "one_week": 7, "two_weeks": 14, "four_weeks": 28}
-_DATES = re.compile(r"(\d{4}-\d\d-\d\d)\D+(\d{4}-\d\d-\d\d)")
 
 
 def deputy(d: StaffStep, value: str) -> None:
@@ -305,14 +304,10 @@ def deputy(d: StaffStep, value: str) -> None:
 
 
 def deputy_typed(d: StaffStep, asking: ChoosingDeputyDays, text: str) -> bool:
-    """ "2026-04-06 to 2026-04-19"; True if it was that."""
+    """ "6 to 19 April", "next week", "until Friday"; True if it was that."""
     name = dict(d.facts.coaches).get(asking.coach_id, "")
-    found = _DATES.search(text)
-    try:
-        days = [date.fromisoformat(one) for one in found.groups()] if found else []
-    except ValueError:
-        days = []
-    if not name or len(days) != 2 or not d.today <= days[1] >= days[0]:
+    days = days_between(text, d.words, d.today)
+    if not name or days is None:
         return False
     _set_deputy(d, DeputyFact(asking.coach_id, name, *days))
     return True

@@ -96,12 +96,21 @@ class NamingTemplate:
 
 
 @dataclass(frozen=True, slots=True)
+class NamingClinician:
+    """Waiting for who asked that this client be weighed often."""
+
+    client_id: int
+
+
+@dataclass(frozen=True, slots=True)
 class AskingSure:
-    """A step that cannot be taken back. what: "baseline", "end", "hand_over", "forget".  to: the new coach."""
+    """A step that cannot be taken back, or tells the client something weighty. what: "baseline", "end", "hand_over",
+    "forget", "directed".  to: the new coach.  words: who asked for the weighing."""
 
     what: str
     client_id: int = 0
     to: int = 0
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +139,7 @@ StaffAsking = (
     | ChangingSlot
     | Ticking
     | NamingTemplate
+    | NamingClinician
     | AskingSure
     | ChangingOwn
     | ChoosingDeputyDays

@@ -80,3 +80,21 @@ class ClientPicture:
     name: str
     spec: TrendChart | RatingLine | PressureWeekChart
     stands_alone: bool = True
+
+
+# --- frequent weighing ----------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class AskClinician:
+    """Who asked that this client be weighed often?"""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class DirectedSure:
+    """Frequent weighing, at somebody's request: sure? The client is told who asked for it."""
+
+    name: str
+    by: str

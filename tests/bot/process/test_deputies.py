@@ -119,16 +119,48 @@ def test_the_deputy_can_deal_with_it_and_the_history_says_so(desk: Any) -> None:
     assert [type(x).__name__ for x in desk.presses(f"card:{desk.ada}", chat=SAM)] == ["NotYours"]  # it is over
 
 
+def test_what_a_deputy_dealt_with_stands_once_in_the_coachs_next_digest_and_not_in_the_deputys(desk: Any) -> None:
+    desk.database.write_now(staff.set_digest, desk.rowan, Slot(NOW.weekday(), NOW.time(), "UTC"), NOW)
+    alarm(desk)
+    swept(desk, 30 * MINUTE)
+    desk.now = NOW + 31 * MINUTE
+    desk.presses(f"card:{desk.ada}", chat=SAM)
+    (clear,) = [b for b in desk.buttons(SAM) if b.startswith("clear:")]
+    desk.presses(clear, chat=SAM)
+    desk.says("rang her, she is with her doctor", chat=SAM)
+    for week, told in ((1, 1), (2, 0)):
+        desk.now = NOW + timedelta(weeks=week)
+        digest = desk.due()[0].digest
+        assert [f.words for e in digest.changes for f in e.flags] == ["rang her, she is with her doctor"] * told
+        assert digest.needed == 0
+
+
+def test_what_the_coach_dealt_with_is_not_told_to_them_again(desk: Any) -> None:
+    alarm(desk)
+    desk.presses(f"card:{desk.ada}")
+    (clear,) = [b for b in desk.buttons(ROWAN) if b.startswith("clear:")]
+    desk.presses(clear)
+    desk.says("rang her")
+    assert desk.commands("digest")[0].digest.calm
+
+
 def test_while_the_coach_is_away_the_deputy_gets_the_digest_and_opens_the_cards(desk: Any) -> None:
     today = date(2026, 3, 30)
     desk.database.write_now(deputies.put, desk.rowan, DeputyFact(desk.sam, "Sam", today, today + timedelta(days=6)))
     slot = Slot(NOW.weekday(), NOW.time(), "UTC")
     desk.database.write_now(staff.set_digest, desk.rowan, slot, NOW - timedelta(days=1))
     alarm(desk, flag(Code.WANTS_COACH, NOW - timedelta(days=1)), NOW - timedelta(days=1))
+    settled = desk.database.write_now(lambda c: add_client(c, desk.rowan, 555, "Ben"))
+    pulse = flag(Code.PULSE_FAST, NOW - timedelta(days=1), "resting_heart_rate", rate=Decimal(128))
+    desk.database.write_now(flag_store.raise_, [(settled, pulse)], NOW - timedelta(days=1))
+    over = {(settled, "pulse_fast", "resting_heart_rate"): flag_store.Lowering(flag_store.Ended.READING)}
+    desk.database.write_now(flag_store.lower, over, NOW - timedelta(hours=20))
     desk.database.write_now(digests.sweep, NOW)
     work(desk.database, desk.steps, NOW)
     (said,) = heard(desk, sm.DigestFor)
     assert said.coach == "Rowan" and [e.name for e in said.digest.needs] == ["Ada"]
+    (own,) = [m for m in desk.heard(ROWAN) if isinstance(m, sm.DigestSaid)]
+    assert [e.shown for e in said.digest.changes] == [e.shown for e in own.digest.changes] != []
     assert [type(x).__name__ for x in desk.presses(f"card:{desk.ada}", chat=SAM)] == ["CardSaid"]
     desk.now = NOW + timedelta(days=7)
     assert [type(x).__name__ for x in desk.presses(f"card:{desk.ada}", chat=SAM)] == ["NotYours"]

@@ -96,6 +96,12 @@ def test_a_quiet_week_is_one_line_that_says_how_many_of_those_asked_answered() -
     assert week == "A quiet week. Checked in: 4 of 5 asked. Nobody is weighing too often."
 
 
+def test_a_week_with_something_urgent_still_open_is_never_a_quiet_week() -> None:
+    open_ = FlagFact(1, "bp_severe", "urgent", "blood_pressure", (), NOW, seen_at=NOW)
+    words = said(CaseRow(1, "Ada", "active", asked=True, kept=True, flags=(open_,)), CaseRow(2, "Ben", "active"))
+    assert "1 urgent and still open: Ada" in words and "A quiet week" not in words and "1 of 1 asked" in words
+
+
 def test_a_week_in_which_nobody_answered_is_never_a_quiet_week() -> None:
     quiet = said(*(CaseRow(n, f"C{n}", "active", asked=True) for n in range(60)))
     assert "A quiet week" not in quiet and "A quiet week" not in said(CaseRow(1, "Ada", "active", asked=True))

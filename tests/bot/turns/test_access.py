@@ -55,6 +55,7 @@ from core.dialogue.staff.states import (
     ConfirmingWords,
     DealingWith,
     NamingClient,
+    NamingClinician,
     NamingTemplate,
     NotingOn,
     StaffState,
@@ -171,7 +172,7 @@ OF_A_CLIENT = {verb for verb, button in STAFF_BUTTONS.items() if button.about is
 VALUES = {
     "clear": ":99999", "interval": ":35", "slotday": ":3", "slothour": ":08:00", "directed": ":on", "loss": ":on",
     "numbers": ":coach_only", "bp": ":esc", "cautions": ":falls", "measures": ":hip", "hand": ":{to}",
-    "coyes": ":1", "cono": ":1", "name": ":own", "export": ":csv", "picture": ":weight",
+    "coyes": ":1", "cono": ":1", "export": ":csv", "picture": ":weight",
 }  # fmt: skip
 
 
@@ -199,11 +200,12 @@ def ways() -> Iterator[tuple[str, Act]]:
         yield f"button {verb}", lambda s, v=verb, m=more: (None, Press(NOW, drawn(f"{v}:{s.id}{m}", 0)))
     for verb, asking in {
         "baseline": AskingSure("baseline"), "end": AskingSure("end"), "hand_over": AskingSure("hand_over", to=2),
+        "directed": AskingSure("directed", words="Dr Marsh"),
     }.items():  # fmt: skip
         yield (
             f"yes to {verb}",
             lambda s, v=verb, a=asking: (
-                StaffState(AskingSure(a.what, s.id, a.to)),
+                StaffState(AskingSure(a.what, s.id, a.to, a.words)),
                 Press(NOW, drawn(f"sure:{v}:{s.id}", 0)),
             ),
         )
@@ -224,6 +226,7 @@ def ways() -> Iterator[tuple[str, Act]]:
     yield "a name while naming", lambda s: (StaffState(NamingClient(s.id)), Text(NOW, "Knee"))
     yield "a line while dealing", lambda s: (StaffState(DealingWith(s.id, (1, 2, 3, 4), False)), Text(NOW, "rang them"))
     yield "a day while changing the slot", lambda s: (StaffState(ChangingSlot(s.id)), Text(NOW, "Friday 9:00"))
+    yield "who asked for the weighing", lambda s: (StaffState(NamingClinician(s.id)), Text(NOW, "Dr Marsh"))
     yield "a name for a template", lambda s: (StaffState(NamingTemplate(s.id)), Text(NOW, "Mine"))
     yield (
         "words for whoever is chosen",

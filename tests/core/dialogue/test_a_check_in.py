@@ -37,7 +37,7 @@ def test_the_first_check_in_asks_for_everything_in_the_plan_and_the_next_only_ho
     chat = checked_in(Chat())
     assert {r.measure for r in chat.facts.history} == {"energy", "resting_heart_rate", "weight", "waist", "hip"}
     chat.later(days=7).due()
-    assert chat.state.asking == Awaiting("energy") and chat.state.agenda == ()
+    assert chat.state.asking == Awaiting("energy") and chat.state.agenda == ("waist",)  # which starts twice
 
 
 def test_four_weeks_later_the_retests_are_due_again():

@@ -146,8 +146,9 @@ def test_an_old_choice_changes_nothing_whatever_is_open() -> None:
 
 
 PUT_BY = {
-    "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "ChangingSlot": "AskSlotFor",
-    "DealingWith": "AskDone", "NamingClient": "AskCalled", "ChoosingDeputyDays": "AskDeputyDays",
+    "Inviting": "AskInvitee", "WritingTo": "AskWords", "NotingOn": "AskNote", "NamingClinician": "AskClinician",
+    "ChangingSlot": "AskSlotFor", "DealingWith": "AskDone", "NamingClient": "AskCalled",
+    "ChoosingDeputyDays": "AskDeputyDays",
     "NamingTemplate": "AskTemplateName", "InvitingOrganiser": "AskOrganiser",
 }  # fmt: skip
 PUT_BY_SUBJECT = {
@@ -216,7 +217,7 @@ def test_what_is_no_choice_changes_only_what_it_names() -> None:
 @pytest.mark.parametrize("other", ["plan:1", "card:1"])
 def test_an_old_button_of_the_plan_shows_the_plan_as_it_is(other: str) -> None:
     office = rowan().presses("plan:1")
-    old = next(b for b in callbacks(office) if b.startswith("directed:1"))
+    old = next(b for b in callbacks(office) if b.startswith("loss:1"))
     office = pressed(pressed(office, old), old)
     assert [type(x) for x in office.said] == [OldButton, sm.PlanSaid]
     assert not office.did(fx.ChangePlan)

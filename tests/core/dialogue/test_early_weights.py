@@ -99,6 +99,20 @@ def test_who_weighs_daily_because_a_clinician_asked_is_thanked_and_not_questione
     assert chat.later(days=1).says("82.6 kg").kinds == ["ReadingKept"]
 
 
+@pytest.mark.parametrize(
+    ("directed", "number", "kinds"),
+    [
+        pytest.param(True, "82.6", ["ReadingKept"], id="directed"),
+        pytest.param(True, "12", ["NotSure"], id="no-weight"),
+        pytest.param(True, "62", ["AskIfSure"], id="not-likely-theirs"),
+        pytest.param(False, "82.6", ["WhichMeasure"], id="not-directed"),
+    ],
+)
+def test_a_number_alone_is_a_weight_where_weighing_is_directed(directed, number, kinds):
+    chat = checked_in(Chat(replace(ADA, plan=replace(ADA.plan, directed_weighing=directed))))
+    assert chat.later(days=1).says(number).kinds == kinds
+
+
 def test_a_plan_without_weight_keeps_none():
     plan = replace(ADA.plan, measures=("waist",))
     chat = Chat(replace(ADA, plan=plan)).says("82 kg")

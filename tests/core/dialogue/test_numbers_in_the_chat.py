@@ -12,6 +12,7 @@ from core.care import Plan
 from core.client import Profile
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
+from core.dialogue.client.slip_messages import AskWhichIsRight, EarlierTakenOut
 from core.dialogue.client.states import AskingConditions, Awaiting, Confirming, Enrolling
 from core.dialogue.kit.effects import Erase, Say
 from core.quantity import Unit
@@ -64,6 +65,38 @@ def test_a_height_is_said_back_and_one_far_from_usual_is_asked_back() -> None:
     assert not changed(odd) and odd.kinds == ["AskIfSure"]
     assert changed(odd.says("165 cm")) == {"stature": Decimal(165)}
     assert changed(asked("stature").says("121 cm").presses("e:stature_sure:yes")) == {"stature": Decimal(121)}
+
+
+def test_of_two_readings_far_apart_the_earlier_may_be_the_slip() -> None:
+    weight = replace(ADA, plan=Plan(measures=("weight",)))
+    far = Chat(weight).due().says("7").says("62.4 kg").later(days=28).due().says("7").says("82.4 kg")
+    asked = far.heard(AskWhichIsRight)
+    assert (asked.amount.value, asked.earlier.isoformat()) == (Decimal("82.4"), "2026-03-02")  # its number is not said
+    far.presses("ok:earlier")
+    assert [r.value for r in far.readings("weight")] == [Decimal("82.4")]
+    assert far.heard(EarlierTakenOut).day.isoformat() == "2026-03-02"
+    assert far.heard(m.VerdictSaid).kind == "no_baseline"  # nothing is compared with the slip
+
+
+def test_two_readings_far_apart_are_both_kept_if_both_are_right() -> None:
+    weight = replace(ADA, plan=Plan(measures=("weight",)))
+    far = Chat(weight).due().says("7").says("62.4 kg").later(days=28).due().says("7").says("82.4 kg").presses("ok:yes")
+    assert [r.value for r in far.readings("weight")] == [Decimal("62.4"), Decimal("82.4")]
+
+
+def test_digits_that_look_swapped_may_be_right_and_the_earlier_ones_swapped() -> None:
+    weight = replace(ADA, plan=Plan(measures=("weight",)))
+    far = Chat(weight).due().says("7").says("48.2 kg").later(days=28).due().says("7").says("84.2 kg")
+    assert far.heard(m.DidYouMean).amount.value == Decimal("48.2")
+    assert far.presses("ok:no").heard(AskWhichIsRight).amount.value == Decimal("84.2")
+    far.presses("ok:earlier")
+    assert [r.value for r in far.readings("weight")] == [Decimal("84.2")]
+
+
+def test_a_slip_of_the_same_day_is_corrected_not_taken_out() -> None:
+    waist = replace(ADA, plan=Plan(measures=("waist",)))
+    chat = Chat(waist).due().says("7").says("94 cm").later(hours=1).says("no, 81 cm")
+    assert "AskWhichIsRight" not in chat.kinds
 
 
 def test_a_place_is_said_back() -> None:

@@ -9,6 +9,7 @@ from core.care import NumberVisibility, Plan, Slot
 from core.client import Caution, Profile
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.effects import ChangePlan, DropTemplate, EndCare, HandOver, SaveTemplate
 from core.dialogue.staff.facts import TemplateFact
 from tests.core.dialogue.office import NOW, Office, card
@@ -31,7 +32,6 @@ def changed(chat: Office) -> ChangePlan:
     [
         ("interval:1:35", "interval", replace(PLAN, retest_days=35)),
         ("interval:1:42", "interval", replace(PLAN, retest_days=42)),
-        ("directed:1:on", "directed_weighing", replace(PLAN, directed_weighing=True)),
         ("loss:1:on", "planned_loss", replace(PLAN, loss_is_planned=True)),
         ("numbers:1:coach_only", "numbers", replace(PLAN, numbers=NumberVisibility.COACH_ONLY)),
         ("bp:1:esc", "pressure_body", replace(PLAN, pressure_body="esc")),
@@ -42,6 +42,27 @@ def test_a_button_changes_one_thing_and_the_plan_is_shown_as_it_is_now(data: str
     assert changed(chat) == ChangePlan(1, what, plan=plan)
     assert chat.heard(sm.PlanChosen).what == what
     assert chat.heard(sm.PlanSaid).plan == plan
+
+
+def test_frequent_weighing_names_who_asked_for_it_and_is_confirmed_first() -> None:
+    chat = office().presses("directed:1:on")
+    assert chat.kinds == ["AskClinician"] and chat.did(ChangePlan) == []
+    chat.says("Dr Marsh,  heart clinic")
+    assert chat.heard(tm.DirectedSure) == tm.DirectedSure("Ada", "Dr Marsh, heart clinic")
+    assert chat.did(ChangePlan) == []
+    chat.presses("sure:directed:1")
+    new = replace(PLAN, directed_weighing=True, directed_by="Dr Marsh, heart clinic")
+    assert changed(chat) == ChangePlan(1, "directed_weighing", plan=new, detail="Dr Marsh, heart clinic")
+
+
+def test_frequent_weighing_that_is_not_confirmed_changes_nothing() -> None:
+    chat = office().presses("directed:1:on").says("Dr Marsh").says("no")
+    assert chat.did(ChangePlan) == [] and chat.says("yes").did(ChangePlan) == []
+
+
+def test_frequent_weighing_ends_with_one_button_and_forgets_who_asked() -> None:
+    chat = Office(card(1, "Ada", plan=replace(PLAN, directed_weighing=True, directed_by="Dr Marsh")))
+    assert changed(chat.presses("directed:1:off")) == ChangePlan(1, "directed_weighing_off", plan=PLAN)
 
 
 def test_what_is_set_already_is_not_set_again() -> None:

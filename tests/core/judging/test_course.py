@@ -7,9 +7,11 @@ from math import inf, sqrt
 
 import numpy as np
 import pytest
+import statsmodels.api as sm
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy import optimize, stats
+from statsmodels.datasets import nile
 
 from core.judging import course
 from core.judging.course import CLIP, OWN_DF, SURE, WINSOR, ChangePoint, Point, change_point, may_be_sure, winsorised
@@ -55,6 +57,23 @@ def test_without_its_three_precautions_t_squared_is_the_likelihood_ratio_of_a_no
         seen = change_point(at)
         assert seen is not None
         assert seen.t**2 == pytest.approx(max(ratios), rel=1e-5)
+
+
+def test_the_nile_falls_after_1898_as_published():
+    """Its flow at Aswan, from statsmodels: a change after 1898, levels of 1,097.8 and 850.0 (Cobb 1978, Biometrika
+    65:243-251; the levels are the means of the two parts)."""
+    flow = nile.load_pandas().data
+    volume = flow["volume"].to_numpy(dtype=float)
+    after = (flow["year"].to_numpy() >= 1899).astype(float)
+    fitted = sm.OLS(volume, sm.add_constant(after)).fit()
+    years = [
+        Point(datetime(int(year), 7, 1, tzinfo=UTC), value, float(fitted.scale))
+        for year, value in zip(flow["year"], volume, strict=True)
+    ]
+    seen = change_point(years)
+    assert seen is not None and seen.since.year == 1899 and seen.sure(0)
+    assert (seen.before, seen.after) == (pytest.approx(1097.75, rel=0.01), pytest.approx(849.97, rel=0.01))
+    assert seen.t == pytest.approx(fitted.tvalues[1], rel=0.06)  # robust, and with a little less than its own noise
 
 
 def test_an_odd_reading_among_two_does_not_carry_the_change():

@@ -707,3 +707,66 @@ def test_what_one_says_to_the_bot_every_day_is_never_asked_about(language):
         p for intent, phrases in words.intents.items() if intent not in (Intent.HELP, Intent.NOT_WELL) for p in phrases
     ]
     assert [p for p in wishes if "…" not in p and recognise(p, words) is not None] == []
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "that horror film nearly gave me a heart attack"),
+        ("es", "por poco me da un infarto con el partido"),
+        ("de", "der Film hat mir fast einen Herzinfarkt beschert"),
+        ("fr", "le film a failli me donner une crise cardiaque"),
+        ("pl", "o mało nie dostałam zawału na meczu"),
+        ("ar", "الماتش كان هيجيبلي جلطة"),
+        ("fr", "je suis absente la semaine prochaine"),
+        ("es", "¿para qué sirve esto?"),
+        ("ar", "رجعت من السفر"),
+    ],
+)
+def test_a_film_a_match_and_everyday_words_raise_no_question(language, typed):
+    assert recognise(typed, words_for(language)) is None
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "my hand went numb, I slept on it",
+        "can't feel my fingers, it's freezing out, no gloves",
+        "dizzy from the roller coaster",
+        "puffed after the hill, as always",
+    ],
+)
+def test_a_mild_complaint_with_an_everyday_cause_is_asked_about(typed):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert not found.certain
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["the room spins like a roller coaster", "dizzy, and not from the roller coaster", "chest pain in the garden"],
+)
+def test_what_only_sounds_like_a_cause_explains_nothing(typed):
+    found = recognise(typed, words_for("en"))
+    assert found is not None
+    assert found.certain
+
+
+def test_somebody_in_my_class_is_not_me():
+    assert recognise("a lady in my class has fainted", words_for("en")).who is Who.WITH_ME
+    assert recognise("a lady in my class fainted on Tuesday", words_for("en")).who is Who.ELSEWHERE
+    assert recognise("I fainted in my class", words_for("en")).who is Who.ME
+
+
+@pytest.mark.parametrize(
+    ("typed", "level"), [("2 weeks, chest pain gone now", Level.SAME_DAY), ("chest gone all tight", Level.EMERGENCY)]
+)
+def test_gone_calms_only_when_it_is_said_of_the_complaint(typed, level):
+    assert recognise(typed, words_for("en")).level is level
+
+
+def test_an_ambulance_by_itself_is_called_for_and_a_number_by_itself_is_not():
+    assert recognise("ambulance please", words_for("en")).sign == "call_for_help"
+    assert recognise("Krankenwagen!", words_for("de")).certain
+    assert recognise("112", words_for("de")) is None
+    assert recognise("une ambulance bloquait la rue", words_for("fr")) is None

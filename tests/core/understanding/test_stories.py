@@ -82,3 +82,24 @@ def test_answers_as_people_give_them_are_stored(language: str) -> None:
 def test_what_strangers_wrote_that_is_no_answer_is_rarely_stored(language: str, half: str) -> None:
     score = numbers(language, half)
     assert score.right["no answer"] * 100 >= 80 * score.counts["no answer"]
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", "ten out of ten for your patience"),
+        ("en", "10/10 for the app"),
+        ("es", "diez de diez por tu paciencia"),
+        ("de", "zehn von zehn für deine Geduld"),
+        ("fr", "dix sur dix pour votre patience"),
+        ("pl", "dziesięć na dziesięć za cierpliwość"),
+        ("ar", "عشرة من عشرة على صبرك"),
+    ],
+)
+def test_full_marks_for_somebody_are_no_energy(language: str, said: str) -> None:
+    assert tells(said, LANGUAGES[language])
+
+
+@pytest.mark.parametrize("said", ["10/10", "10/10 for energy today", "ten out of ten for today"])
+def test_full_marks_for_oneself_are(said: str) -> None:
+    assert not tells(said, ENGLISH)

@@ -60,7 +60,13 @@ def test_everybody_stands_on_the_page_once_where_the_digest_has_them() -> None:
     named = [words for level, words in headings if level == 3]
     assert named == ["Ada", "Ben", "Cyrus", "Dora (1971)", "Dora (4)", "⁨ليلى⁩"]
     parts = [words for level, words in headings if level == 2]
-    assert parts[4:8] == ["Needs you", "Changed for certain", "Gone quiet", "Everybody else"]
+    assert parts[4:8] == ["Needs you", "Worth knowing", "Gone quiet", "Everybody else"]
+
+
+def test_the_list_says_of_whom_to_look_at_why_in_the_digests_words() -> None:
+    listed = outline(caseload_page()).text.partition("Everybody else")[0]
+    for words in ("Ada very high blood pressure, 186/112", "Ben Waist: worse", "Cyrus check-ins without an answer, 3"):
+        assert words in " ".join(listed.split())
 
 
 def test_what_was_typed_is_shown_as_it_was_and_does_nothing() -> None:
