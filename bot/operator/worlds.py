@@ -267,8 +267,8 @@ def typed(world: World, measure: Measure, reading: Reading, before: Sequence[Rea
         found = Doubt(DoubtKind.UNUSUAL)
     if not wrong:
         # two readings far apart: which of them is right is asked, and a slip is owned up to as often as any other
-        before = last is not None and last.key == SLIP and found is not None and given.value in measure.bounds.usual
-        apart = before and last is not None and is_jump(measure.bounds, given.value, last.value)
+        slipped = last is not None and last.key == SLIP and found is not None and given.value in measure.bounds.usual
+        apart = slipped and last is not None and is_jump(measure.bounds, given.value, last.value)
         return Typed(reading, found is not None, apart and not measure.series and dice.random() < PUT_RIGHT)
     never = given.value not in measure.bounds.possible  # such a value is not stored as it is typed
     if never or (found is not None and dice.random() < PUT_RIGHT):
