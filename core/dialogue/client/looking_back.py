@@ -51,7 +51,7 @@ def kept(d: ClientStep, day: date) -> int:
 
 def look_back(d: ClientStep, day: date) -> None:
     """Say it, and remember that it was said."""
-    whose = ResultFacts(d.facts.history, d.facts.profile, d.facts.plan, d.facts.zone, d.facts.units, to_client=True)
+    whose = ResultFacts(d.facts.history, d.facts.profile, d.facts.plan, d.facts.zone, d.facts.units)
     found = shelves(d)
     activity = tuple(line for line in activity_lines(whose) if not d.hidden(MEASURES[line.measure]))
     d.say(LookBack(kept(d, day), WEEKS, **found, activity=activity))

@@ -82,7 +82,7 @@ def _report(
     """For client and coach alike: the two may lie side by side, so neither calls a change what the other does not."""
     facts = d.facts
     return report(
-        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units, to_client=True),
+        ResultFacts(facts.history, facts.profile, facts.plan, facts.zone, facts.units),
         programme,
         d.today,
         check_ins,

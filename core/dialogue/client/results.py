@@ -86,17 +86,9 @@ def shown(measure: Measure, value: Decimal, units: Units) -> Amount:
     return Amount(convert(value, measure.unit, unit), unit)
 
 
-def verdict_said(measure: Measure, found: Assessment, units: Units, zone: tzinfo) -> VerdictSaid | None:
-    """The verdict in this client's units; the difference only if it is beyond error."""
-    verdict = found.verdict
-    if verdict is None:
-        return None
-    strength = verdict.certainty or (verdict.strength.value if verdict.strength else "")
-    return _in_units(measure, verdict, verdict.kind, strength, verdict.mdc95, units, zone)
-
-
 def verdict_told(measure: Measure, found: Assessment, units: Units, zone: tzinfo) -> VerdictSaid | None:
-    """The verdict as its client hears it: what is not far enough beyond error to be said to them is within it."""
+    """The verdict in this client's units, as they hear it and as their coach reads it: what is not far enough beyond
+    error to be told is within it."""
     verdict = found.verdict
     if verdict is None:
         return None
@@ -120,15 +112,13 @@ def _in_units(
 
 @dataclass(frozen=True, slots=True)
 class ResultFacts:
-    """Whose readings, and what is needed to read them. history: oldest first, side notes included. to_client: whether
-    the client reads the results, not the coach."""
+    """Whose readings, and what is needed to read them. history: oldest first, side notes included."""
 
     history: tuple[Reading, ...]
     profile: Profile
     plan: Plan
     zone: tzinfo
     units: Units
-    to_client: bool = False
 
     def of(self, measure: str) -> tuple[Reading, ...]:
         """The readings of a measure that count."""
@@ -167,7 +157,7 @@ def _taken(measure: Measure, last: Reading, whose: ResultFacts) -> Result:
         kind,
         bands,
         missing,
-        (verdict_told if whose.to_client else verdict_said)(measure, found, whose.units, whose.zone),
+        verdict_told(measure, found, whose.units, whose.zone),
         "" if measure.error is None else measure.error.source.key,
         *_important(measure, found, whose),
         () if found.verdict is None else tuple(sorted(found.verdict.widened)),
@@ -245,7 +235,7 @@ def _picture(
     if measure.kind is MeasureKind.RATING:
         return chart_data.rating_line(measure, of_measure, whose.zone, whose.plan.own_question)
     unit = preferred_unit(measure, whose.units)
-    chance = verdict.chance if verdict is not None and whose.to_client else None
+    chance = None if verdict is None else verdict.chance
     whole = chart_data.trend(measure, of_measure, whose.profile, whose.zone, unit, whose.plan.baseline_since, chance)
     if len(whole.points) > MOST_POINTS + 1:
         whole = replace(whole, points=(whole.points[0], *whole.points[-MOST_POINTS:]))

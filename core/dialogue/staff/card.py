@@ -13,7 +13,7 @@ from core import schedule
 from core.care import Plan
 from core.client import Profile
 from core.dialogue.client.messages import BandSaid
-from core.dialogue.client.results import preferred_unit, shown, verdict_said
+from core.dialogue.client.results import preferred_unit, shown, verdict_told
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.messages import CardLine
 from core.judging import chart_data
@@ -55,7 +55,7 @@ def _line(measure: Measure, reading: Reading, card: CardFact) -> CardLine:
     on = reading.taken_at.astimezone(card.zone).date()
     band = next((_said(measure, s) for s in found.scores if isinstance(s, Score)), None)
     amount = shown(measure, reading.value, card.units)
-    verdict = verdict_said(measure, found, card.units, card.zone)
+    verdict = verdict_told(measure, found, card.units, card.zone)
     return CardLine(measure.key, amount, reading.second, on, band, verdict, reading.conditions.words)
 
 
