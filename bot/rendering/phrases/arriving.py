@@ -8,7 +8,7 @@ from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.asking import example
 from bot.rendering.phrases.names import CAUTIONS, SIGNS
 from bot.rendering.places import place_name
-from bot.rendering.voice import N_, Voice
+from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.kit.messages import Stranger, WhichPlace
@@ -145,8 +145,7 @@ def enrol_question(said: m.EnrolQuestion, v: Voice) -> str:
     question = v.say(QUESTIONS.get(said.question, OTHER_QUESTION), **_values(v, said.coach))
     if not said.chosen:
         return question
-    chosen = v.listed([_tick(v, said.question, key) for key in said.chosen])
-    return v.lines(question, v.say("So far: {list}.", list=chosen))
+    return v.lines(question, v.say("So far:"), *(Html(f"• {_tick(v, said.question, key)}") for key in said.chosen))
 
 
 def _tick(v: Voice, question: str, key: str) -> str:

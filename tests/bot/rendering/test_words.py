@@ -40,6 +40,7 @@ from core.dialogue.kit import messages as shared
 from core.dialogue.kit.effects import Choice
 from core.dialogue.kit.messages import Together
 from core.judging.goals import GoalDoubt
+from core.judging.readiness import Asked
 from core.measures import MEASURES
 from core.measures.measure import MeasureKind, Why
 from core.understanding.plausibility import DoubtKind
@@ -65,6 +66,7 @@ def test_every_message_class_is_among_the_samples() -> None:
     assert {c.__name__ for c in missing} == {"Together", "Picture"}
 
 
+ASKED = {*ANSWER, "rating", *(asked.value for asked in Asked)}  # one by one, at the start or when first needed
 TABLES = {
     "measures": (names.MEASURES, MEASURES),
     "questions for a measure": (asking.ASK, {x.key for x in MEASURES.values() if x.kind is not MeasureKind.DERIVED}),
@@ -75,9 +77,9 @@ TABLES = {
     "contexts": (results.CONTEXT, CONTEXTS),
     "openings": (checkin.OPENINGS, OPENINGS),
     "praises": (checkin.PRAISES, PRAISES),
-    "questions": (arriving.QUESTIONS, ANSWER),
-    "unclear answers": (arriving.UNCLEAR, ANSWER),
-    "skipped questions": (arriving.SKIPPING, ANSWER),
+    "questions": (arriving.QUESTIONS, ASKED),
+    "unclear answers": (arriving.UNCLEAR, ASKED),
+    "skipped questions": (arriving.SKIPPING, ASKED),
     "why not understood": (understanding.WHY, {w.value for w in Why}),
     "doubts": (understanding.DOUBTS, {k.value for k in DoubtKind} - {"impossible", "unusual", "jump"}),
     "doubts about goals": (goals.DOUBTS, {d.value for d in GoalDoubt}),
