@@ -142,6 +142,7 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         else v.numbers.isolate(str(profile.birth_year))
     )
     cautions = [v.say_in("caution", CAUTIONS[c.value]) for c in sorted(profile.cautions)]
+    before_exercise = names.before_exercise(v, said.before_exercise)
     sex = v.say_in("sex", SEXES[profile.sex.value]) if profile.sex else ""
     background = v.say_in("background", BACKGROUNDS[profile.background]) if profile.background else ""
     height = "" if profile.stature is None else v.amount(Amount(profile.stature, Unit.CENTIMETRE), measure="height")
@@ -156,9 +157,7 @@ def _about(said: ClientAccount, v: Voice) -> Sequence[str]:
         v.say("Medicines that slow the pulse: {medicines}", medicines=names.medicines(v, sorted(profile.medicines)))
         if profile.medicines
         else "",
-        v.say("Before exercise: {verdict}", verdict=v.say(names.BEFORE_EXERCISE[said.before_exercise]))
-        if said.before_exercise
-        else "",
+        v.say("Before exercise: {verdict}", verdict=before_exercise) if before_exercise else "",
     )
 
 

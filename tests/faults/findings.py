@@ -96,12 +96,17 @@ def _check_occasions(morning: Morning, asked: Sequence[int], said: Sequence[tupl
     assert [row for row in said if row[0] == "failed"] == []
 
 
+ON_ITS_WAY = 1.0  # seconds
+
+
 def _repeats(morning: Morning, shown: Sequence[SeenMessage]) -> Counter[str]:
     """The cause of each message that appears twice in a row: a kill between the two, or a lost answer."""
     causes: Counter[str] = Counter()
     for first, second in pairwise(shown):
         if first.text == second.text:
-            killed = any(first.accepted <= end.at <= second.accepted for end in morning.ends if end.status == -9)
+            # on its way when the bot was killed, a request is accepted a moment after its end
+            since = first.accepted - ON_ITS_WAY
+            killed = any(since <= end.at <= second.accepted for end in morning.ends if end.status == -9)
             causes["killed in flight" if killed else "lost answer"] += 1
     return causes
 

@@ -254,7 +254,8 @@ def what(v: Voice, one: FlagFact, units: Units) -> Html:
 def _note(v: Voice, one: FlagFact) -> Iterator[Html]:
     """What else must be known wherever a change is told: that only its start may have been out of the ordinary."""
     if ("about", "start_alone") in one.evidence:
-        yield v.say(ABOUT["start_alone"])
+        drifts = ABOUT["start_alone"]
+        yield v.say(drifts)
 
 
 def figure(v: Voice, one: FlagFact, units: Units | None = None) -> Html:

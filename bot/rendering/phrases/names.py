@@ -132,7 +132,7 @@ SIGNS: dict[str, str] = {
     "dizzy": N_("Dizzy spells or fainting"),
     "heart_races": N_("A racing or pounding heart"),
     "ankles": N_("Swollen ankles"),
-    "leg_cramp": N_("Leg pain on walking that eases with rest"),
+    "leg_cramp": N_("Leg pain in walking that rest eases"),
     "tired": N_("Unusually tired by everyday things"),
 }
 BEFORE_EXERCISE: dict[str, str] = {
@@ -140,3 +140,9 @@ BEFORE_EXERCISE: dict[str, str] = {
     "light_to_moderate": N_("light to moderate"),
     "doctor_first": N_("see their doctor first"),
 }
+
+
+def before_exercise(v: Voice, verdict: str) -> Html:
+    """A verdict of `core.judging.readiness`; empty if there is none."""
+    advice = BEFORE_EXERCISE.get(verdict)
+    return v.say(advice) if advice else Html("")

@@ -96,8 +96,8 @@ def slot_line(v: Voice, slot: Slot | None) -> Html:
 
 
 def before_exercise(v: Voice, verdict: str) -> Html:
-    advice = names.BEFORE_EXERCISE.get(verdict)
-    return v.say("Before exercise: {verdict}", verdict=v.say(advice)) if advice else Html("")
+    advice = names.before_exercise(v, verdict)
+    return v.say("Before exercise: {verdict}", verdict=advice) if advice else Html("")
 
 
 def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...]) -> Html:
