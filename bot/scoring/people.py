@@ -5,7 +5,9 @@ sex         female or male (f, m, woman, man), as the reference tables use it.
 birth_date  2026-03-02, or a bare year.
 height      with its unit, or bare centimetres.
 background  a family background of `core.client.Background`; spaces and hyphens are fine.
-cautions    any of `core.client.Caution`, separated by ; or , or a space.
+cautions    any of `core.client.Caution`, separated by ; or , or a space. A sheet says what there is: an empty cell,
+            or no such column, means none. Something that is not understood may be any of them, so nothing that depends
+            on one not being there is said of this person.
 """
 
 from __future__ import annotations
@@ -28,6 +30,7 @@ SEXES = {
     **dict.fromkeys(("male", "m", "man"), Sex.MALE),
 }
 _YEAR = re.compile(r"(?:18|19|20)\d\d", re.ASCII)
+_NONE = ("none", "no", "nil", "n/a", "-")
 _PARTED = re.compile(r"[;,\s]+")
 
 Complain = Callable[[str], None]
@@ -61,16 +64,17 @@ def _profiles(sheet: InputTable, say: Complain) -> dict[str, Profile]:
 
 
 def profile(sex: str, birth_date: str, height: str, background: str, cautions: str, *, say: Complain) -> Profile:
-    """The profile in one row; a cell that is not understood counts as empty, and is reported to `say`."""
+    """The profile in one row; what is not understood is left out, and is reported to `say`."""
     year, day = _birth(birth_date, say)
+    named, understood = _cautions(cautions, say)
     return Profile(
-        cautions_known=True,
         sex=_sex(sex, say),
         birth_year=year,
         birth_date=day,
         stature=_stature(height, say),
         background=_background(background, say),
-        cautions=_cautions(cautions, say),
+        cautions=named,
+        cautions_known=understood,
     )
 
 
@@ -116,14 +120,16 @@ def _background(text: str, say: Complain) -> Background | None:
         return None
 
 
-def _cautions(text: str, say: Complain) -> frozenset[Caution]:
-    found = set()
-    for word in filter(None, _PARTED.split(text)):
+def _cautions(text: str, say: Complain) -> tuple[frozenset[Caution], bool]:
+    """The cautions in a cell, and whether all of it was understood."""
+    found, understood = set(), True
+    for word in filter(None, _PARTED.split("" if text.casefold() in _NONE else text)):
         try:
             found.add(Caution(key_of(word)))
         except ValueError:
-            say(f"a caution not understood; write any of {', '.join(Caution)}.")
-    return frozenset(found)
+            understood = False
+            say(f"a caution not understood; write any of {', '.join(Caution)}, or leave it empty.")
+    return frozenset(found), understood
 
 
 def key_of(text: str) -> str:

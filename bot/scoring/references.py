@@ -111,7 +111,8 @@ TURNS: Mapping[str, Turns] = {
 
 
 class Alike(NamedTuple):
-    """full: a number for people of the same sex, cautions and background. short: likewise, ignoring the background."""
+    """full: a number for people of the same sex, cautions (and whether all are known) and background. short: likewise,
+    ignoring the background."""
 
     full: int
     short: int
@@ -142,8 +143,9 @@ class References:
     def kind(self, profile: Profile) -> Alike:
         """The cache numbers of a person."""
         numbers = self._kinds
-        short = numbers.setdefault((profile.sex, profile.cautions), len(numbers))
-        full = numbers.setdefault((profile.sex, profile.cautions, profile.background), len(numbers))
+        alike = (profile.sex, profile.cautions, profile.cautions_known)
+        short = numbers.setdefault(alike, len(numbers))
+        full = numbers.setdefault((*alike, profile.background), len(numbers))
         return Alike(full, short)
 
 

@@ -311,9 +311,10 @@ def test_example_43_a_client_of_77_1_kg_gets_the_estimate_of_170_pounds():
         "walk_mile": Reading("walk_mile", D("14.5"), AT, second=D(140)),
         "weight": Reading("weight", D("77.1"), AT),
     }
-    derived = AEROBIC_ESTIMATE.derive(newest, aged(45, MAN))
+    client = aged(45, MAN, cautions_known=True)
+    derived = AEROBIC_ESTIMATE.derive(newest, client)
     assert abs(derived.value - D("39.40")) < CENT
-    (answer,) = AEROBIC_ESTIMATE.score(derived, aged(45, MAN))
+    (answer,) = AEROBIC_ESTIMATE.score(derived, client)
     assert dict(answer.figures)["error"] == 5
 
 

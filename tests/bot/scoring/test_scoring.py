@@ -34,7 +34,13 @@ from core.watching.flags_of_reading import flags_of_reading
 D = Decimal
 DATA = Path(__file__).parent / "data"
 HEADER = ("person", "taken_at", "measure", "value", "unit", "conditions")
-ADA = Profile(sex=Sex.FEMALE, birth_date=datetime(1957, 5, 20).date(), stature=D(165), background=Background.WHITE)
+ADA = Profile(
+    sex=Sex.FEMALE,
+    birth_date=datetime(1957, 5, 20).date(),
+    stature=D(165),
+    background=Background.WHITE,
+    cautions_known=True,
+)
 
 Row = dict[str, str]
 
@@ -220,11 +226,39 @@ def test_a_person_is_read_as_far_as_it_is_understood():
         stature=D("165.10"),
         background=Background.SOUTH_ASIAN,
         cautions=frozenset({Caution.ATHLETE, Caution.FALLS}),
+        cautions_known=False,  # whatever the nonsense meant
     )
     assert len(said) == 1
     assert said[0].startswith("a caution not understood")
-    assert profile("x", "5/20/57", "tall", "martian", "", say=said.append) == Profile()
+    assert profile("x", "5/20/57", "tall", "martian", "", say=said.append) == Profile(cautions_known=True)
     assert len(said) == 5
+
+
+@pytest.mark.parametrize("cell", ["", "none", "No", "-", "falls; athlete"])
+def test_a_cautions_cell_that_is_empty_or_understood_says_all_there_is(cell):
+    said: list[str] = []
+    assert profile("f", "1957", "165", "", cell, say=said.append).cautions_known
+    assert said == []
+
+
+@pytest.mark.parametrize(
+    ("header", "cells", "compared"),
+    [
+        pytest.param("", "", True, id="no-column"),
+        pytest.param(",cautions", ",", True, id="empty"),
+        pytest.param(",cautions", ",bisoprolol", False, id="not-understood"),
+        pytest.param(",cautions", ",rate_limiting_medicine", False, id="a-medicine-slows-the-pulse"),
+    ],
+)
+def test_a_pulse_is_compared_with_a_table_unless_a_caution_may_slow_it(tmp_path, header, cells, compared):
+    people = tmp_path / "people.csv"
+    people.write_text(
+        f"person,sex,birth_date{header}\nben,f,1957{',' * bool(header)}\nada,f,1957{cells}\n", encoding="utf-8"
+    )
+    readings = written(tmp_path, [(who, "2026-01-05", "resting_heart_rate", "72", "", "") for who in ("ben", "ada")])
+    ben, ada = csv.DictReader(io.StringIO(run(readings, people)[0], newline=""))
+    assert "above average" in ben["band"]
+    assert ("above average" in ada["band"]) is compared
 
 
 def test_what_is_left_out_of_the_people_file_is_said_without_a_name(tmp_path):
@@ -514,12 +548,13 @@ CELL = st.one_of(TEXT, st.sampled_from(TELLING.split()))
 @example([("ada", "2026-01-05", "weight", "9" * 400, "", "")])
 @example([("ada\r", "2026-01-05", "weight", '8"2', "", "\x00")])
 @example([("", "", "", "", "", "")])
+@example([("ada", "2026-01-05", "aerobic_estimate", "30", "", "")])
 @settings(deadline=None, max_examples=150, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_every_row_has_its_line_in_its_place_whatever_is_typed(tmp_path, rows):
     out, _ = run(written(tmp_path, rows))
     found = list(csv.DictReader(io.StringIO(out, newline="")))
-    own = [r for r in found if r["measure"] not in MEASURES or MEASURES[r["measure"]].kind is not MeasureKind.DERIVED]
-    own = [r for r in own if r["measure"] != "blood_pressure_mean" or r["problem"]]
+    derived = {"blood_pressure_mean", *(k for k, m in MEASURES.items() if m.kind is MeasureKind.DERIVED)}
+    own = [r for r in found if r["measure"] not in derived or r["problem"]]  # one that was typed is refused
     assert [(r["person"], r["taken_at"]) for r in own] == [r[:2] for r in rows]
     for row in found:
         assert row["verdict"] in (*VERDICTS, "")

@@ -104,7 +104,7 @@ def test_who_weighs_daily_because_a_clinician_asked_is_thanked_and_not_questione
     [
         pytest.param(True, "82.6", ["ReadingKept"], id="directed"),
         pytest.param(True, "12", ["NotSure"], id="no-weight"),
-        pytest.param(True, "62", ["AskIfSure"], id="not-likely-theirs"),
+        pytest.param(True, "62", ["AskWhichIsRight"], id="not-likely-theirs"),
         pytest.param(False, "82.6", ["WhichMeasure"], id="not-directed"),
     ],
 )

@@ -59,7 +59,7 @@ SEXES = st.sampled_from(Sex)
 
 
 def aged(age: int, sex: Sex | None = Sex.FEMALE) -> Profile:
-    return Profile(sex=sex, birth_date=date(AT.year - age, 1, 1), stature=D(165))
+    return Profile(sex=sex, birth_date=date(AT.year - age, 1, 1), stature=D(165), cautions_known=True)
 
 
 def taken(measure, value: Decimal, *notes: str) -> Reading:
@@ -237,6 +237,7 @@ DORA = aged(60)
             replace(DORA, cautions=frozenset({Caution.RATE_LIMITING_MEDICINE})),
             id="a-medicine-slows-the-pulse",
         ),
+        pytest.param("aerobic_estimate", MILE, replace(DORA, cautions_known=False), id="medicines-not-asked-for"),
     ],
 )
 def test_nothing_is_estimated_from_what_is_not_known(key, parts, person):
