@@ -214,7 +214,9 @@ def _exercises(key: str) -> bool:
 
 def _met(d: ClientStep, asking: Enrolling) -> None:
     if asking.question not in d.state.met:
-        d.become(met=(*d.state.met, asking.question))
+        # somebody who was asked for everything at the start is now asked for the cautions, and again for nothing else
+        before = () if d.state.met or asking.question != "cautions" else needed.WHEN_NEEDED
+        d.become(met=tuple(dict.fromkeys((*before, *d.state.met, asking.question))))
 
 
 def _still_wanted(d: ClientStep, key: str) -> bool:

@@ -8,7 +8,7 @@ from decimal import Decimal
 import pytest
 from sqlalchemy import Connection, update
 
-from bot.store import codec, cohorts, people
+from bot.store import codec, cohorts, outbox, people
 from bot.store import schema as tables
 from bot.store.database import Database
 from bot.store.people import Role
@@ -36,12 +36,15 @@ from core.dialogue.client.effects import (
     Retract,
     SetGoal,
     SetTimer,
+    Unsay,
 )
 from core.dialogue.client.facts import GoalFact
-from core.dialogue.client.messages import NotSure
+from core.dialogue.client.messages import CoachWrites, NotSure
 from core.dialogue.client.messages_to_coach import ClientInCohort, ClientWord, UrgentFlag
 from core.dialogue.kit.effects import Say, SendData
 from core.dialogue.organiser.messages import SomebodyJoined
+from core.dialogue.staff.step import stamp
+from core.dialogue.staff.talk_messages import TakingBack, WordsTakenBack
 from core.quantity import Unit
 from core.reading import Conditions, How
 from core.watching.cohort import Counted, Terms
@@ -482,6 +485,49 @@ def test_a_client_s_words_go_to_the_coach_and_into_the_thread(database: Database
     (word,) = rows(database, tables.words)
     assert (word.client_id, word.coach_id, word.direction) == (practice.ada, practice.coach, "to_coach")
     assert word.text == "My knee hurts "
+
+
+def coach_writes(database: Database, practice: Practice) -> None:
+    """Two words of the coach to Ada, each under its mark."""
+    for n in (1, 2):
+        said = CoachWrites("Rowan", f"words {n}")
+        apply(database, Say(said, occasion=f"word/{practice.coach}.{n}.{stamp(NOW)}"))
+
+
+def taken_back(database: Database, practice: Practice, n: int, by: int) -> None:
+    apply(database, Unsay(f"word/{practice.coach}.{n}.{stamp(NOW)}", by))
+
+
+def test_words_taken_back_while_they_wait_are_never_sent_and_the_coach_is_told(
+    database: Database, practice: Practice
+) -> None:
+    coach_writes(database, practice)
+    taken_back(database, practice, 1, practice.coach)
+    assert queued(database, ADA) == [CoachWrites("Rowan", "words 2")]
+    assert queued(database, ROWAN) == [WordsTakenBack("Ada", "never")]
+
+
+def test_words_taken_back_once_sent_are_ordered_deleted_where_they_stand(
+    database: Database, practice: Practice
+) -> None:
+    coach_writes(database, practice)
+    (claimed,) = database.write_now(outbox.claim, "w1", NOW, HOUR, 10)  # one at a time in each chat
+    database.write_now(outbox.mark_sent, [(claimed.id, "55")], NOW)
+    taken_back(database, practice, 1, practice.coach)
+    first, second, order = sorted(rows(database, tables.outbox), key=lambda row: row.id)
+    assert (first.status, first.platform_message_id, second.status) == ("sent", "55", "pending")
+    assert (order.kind, order.chat_id, order.ref) == ("delete", ADA, f"word/{practice.coach}.1.{stamp(NOW)}")
+    taking = codec.loads(order.message)
+    assert isinstance(taking, TakingBack)
+    assert (taking.name, taking.chat_id, taking.client_id) == ("Ada", ROWAN, practice.ada)
+    assert queued(database, ROWAN) == []  # what became of them is told once the messenger has answered
+
+
+def test_words_of_nobody_who_coaches_are_not_taken_back(database: Database, practice: Practice) -> None:
+    coach_writes(database, practice)
+    taken_back(database, practice, 1, 999)
+    assert queued(database) == [CoachWrites("Rowan", "words 1"), CoachWrites("Rowan", "words 2")]
+    assert queued(database, ROWAN) == []
 
 
 def test_what_is_sent_later_is_queued_without_its_content(database: Database, practice: Practice) -> None:

@@ -212,7 +212,7 @@ def test_a_coachs_last_answer_is_explained_by_what_was_looked_up_for_it() -> Non
         assert why is not None
         assert why.heard == "Ada"
         looked_up = [row.value for row in why.rules if row.name == "Looked up"]
-        assert looked_up == ["Caseload", "CardsNamed (words Ada, whole True)"]
+        assert looked_up == ["Caseload", "CardsNamed (words Ada, whole True)", "MentionedIn (text Ada)"]
         assert [row.name for row in why.decided] == ["CardSaid"]
 
     on_stage(ADA, scene)
