@@ -10,7 +10,7 @@ from sqlalchemy import Connection, bindparam, delete, insert, or_, select, updat
 
 from bot.store import codec
 from bot.store.dialect import among
-from bot.store.facts import CoachContact
+from bot.store.facts import CONTACT, CoachContact, contact_of
 from bot.store.schema import clients, coaches, deputies, flags, people
 from bot.store.zones import zone_of
 from core.dialogue.staff.facts import DeputyFact
@@ -45,16 +45,7 @@ def of(conn: Connection, coach_id: int) -> DeputyFact | None:
 
 
 _FOR = (
-    select(
-        deputies.c.coach_id,
-        deputies.c.deputy_id,
-        coaches.c.name,
-        coaches.c.person_id,
-        coaches.c.zone_name,
-        coaches.c.quiet_nights,
-        people.c.chat_id,
-        people.c.reachable,
-    )
+    select(deputies.c.coach_id, *CONTACT)
     .join(coaches, coaches.c.id == deputies.c.deputy_id)
     .join(people, people.c.id == coaches.c.person_id)
     .where(among(deputies.c.coach_id, "coaches"), coaches.c.left_at.is_(None))
@@ -64,12 +55,7 @@ _FOR = (
 def standing_in(conn: Connection, coach_ids: Iterable[int]) -> dict[int, CoachContact]:
     """Who stands in for each of several coaches, whether today or on other days. One query."""
     rows = conn.execute(_FOR, {"coaches": list(coach_ids)})
-    return {
-        r.coach_id: CoachContact(
-            r.deputy_id, r.name, r.person_id, r.chat_id, r.zone_name, r.quiet_nights, bool(r.reachable)
-        )
-        for r in rows
-    }
+    return {r.coach_id: contact_of(r) for r in rows}
 
 
 def set_wait(conn: Connection, coach_id: int, minutes: int) -> None:

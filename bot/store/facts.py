@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from typing import Any
 
 from sqlalchemy import Connection, select
 
@@ -34,6 +35,23 @@ class CoachContact:
     zone_name: str | None
     quiet_nights: bool
     reachable: bool
+
+
+CONTACT = (
+    coaches.c.id,
+    coaches.c.name,
+    coaches.c.person_id,
+    people.c.chat_id,
+    coaches.c.zone_name,
+    coaches.c.quiet_nights,
+    people.c.reachable,
+)
+
+
+def contact_of(r: Any) -> CoachContact:
+    """The coach in a row that has `CONTACT`."""
+    reachable = r.chat_id is not None and bool(r.reachable)
+    return CoachContact(r.id, r.name, r.person_id, r.chat_id, r.zone_name, r.quiet_nights, reachable)
 
 
 @dataclass(frozen=True, slots=True)

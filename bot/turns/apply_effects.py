@@ -54,7 +54,7 @@ from core.dialogue.client.messages_to_coach import (
 )
 from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData
 from core.dialogue.organiser.messages import SomebodyJoined
-from core.dialogue.staff.step import about, about_flag, stamped
+from core.dialogue.staff.step import about, about_flag, written_at
 from core.dialogue.staff.talk_messages import TakingBack, WordsTakenBack
 from core.watching.digest import when_to_tell
 from core.watching.flags import RULES, Clears, Code, Ended, Flag, Severity
@@ -348,9 +348,9 @@ class TurnEffects:
             return
         name = caseload.names(self.conn, by).get(client.id, client.name)
         if outbox.unsay(self.conn, occasion):
-            stamped_at = stamped(occasion.rpartition(".")[2])
-            if stamped_at is not None:
-                coach_thread.drop_unsent(self.conn, client.id, by, stamped_at)
+            at = written_at(occasion)
+            if at is not None:
+                coach_thread.drop_unsent(self.conn, client.id, by, at)
             told = WordsTakenBack(name, "never")
             self._queue(Outgoing(coach.chat_id, told, self.now, (), coach.person_id, about=client.id))
             return

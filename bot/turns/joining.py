@@ -14,7 +14,7 @@ from sqlalchemy import Connection, select
 from bot.store import audit, clients, invitations, people
 from bot.store import cohorts as store
 from bot.store.clients import Client
-from bot.store.facts import CoachContact, who
+from bot.store.facts import CONTACT, CoachContact, contact_of, who
 from bot.store.invitations import Invitation, InvitationKind
 from bot.store.people import Role
 from bot.store.schema import clients as clients_table
@@ -99,22 +99,9 @@ def _other_coach(turn: TurnEffects, invitation: Invitation, client: Client) -> N
 
 
 def _coach(conn: Connection, coach_id: int) -> CoachContact | None:
-    r = conn.execute(
-        select(
-            coaches.c.id,
-            coaches.c.name,
-            coaches.c.person_id,
-            people_table.c.chat_id,
-            coaches.c.zone_name,
-            coaches.c.quiet_nights,
-            people_table.c.reachable,
-        )
-        .select_from(coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id))
-        .where(coaches.c.id == coach_id)
-    ).one_or_none()
-    if r is None:
-        return None
-    return CoachContact(*r[:-1], reachable=r.chat_id is not None and bool(r.reachable))
+    with_person = coaches.outerjoin(people_table, people_table.c.id == coaches.c.person_id)
+    r = conn.execute(select(*CONTACT).select_from(with_person).where(coaches.c.id == coach_id)).one_or_none()
+    return None if r is None else contact_of(r)
 
 
 def _cohort(turn: TurnEffects, invitation: Invitation) -> None:

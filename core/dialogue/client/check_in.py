@@ -105,9 +105,9 @@ def askable(d: ClientStep, measure: Measure) -> bool:
         return False
     if measure.must_not and measure.kind is MeasureKind.FUNCTION and needed.left_open(d, "cautions"):
         return False  # nobody can say that it is safe for them
-    if any(x.key == ASK_FIRST for x in measure.must_not) and not agreed_to(d, measure) and _doctor_first(d):
-        return False
     agreed = agreed_to(d, measure)
+    if any(x.key == ASK_FIRST for x in measure.must_not) and not agreed and _doctor_first(d):
+        return False
     return not any(
         x.caution in d.facts.profile.cautions and not (agreed and x.key == ASK_FIRST) for x in measure.must_not
     )
@@ -271,9 +271,9 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
     if not answered:
         return
     d.do(CancelTimer("follow_up"))
-    back = day is not None and not quietly and looking_back.is_due(d, day)
-    if back and day is not None:
-        looking_back.look_back(d, day)
+    seen: looking_back.Shelves | None = None
+    if day is not None and not quietly and looking_back.is_due(d, day):
+        seen = looking_back.look_back(d, day)
     elif not quietly:
         praise = pick(d, PRAISES)
         d.say(m.Praise(praise, kept_in_a_row(d)), said=praise)
@@ -287,8 +287,8 @@ def close(d: ClientStep, *, quietly: bool = False) -> None:
             d.become(cautioned=(*d.state.cautioned, OTHER_DAY))
             row = (Choice("slot", "set:slot"), *row)
         d.say(m.CheckInDone(following, hint and better is None), row)
-    if back:
-        looking_back.picture(d)
+    if seen is not None:
+        looking_back.picture(d, seen)
 
 
 def better_day(d: ClientStep) -> int | None:

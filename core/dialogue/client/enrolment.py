@@ -316,11 +316,10 @@ def _typed(d: ClientStep, text: str, question: str) -> str:
     intent = intent_of(text, d.words)
     if intent in (Intent.SKIP, Intent.LATER):
         return "skip"
-    if question in needed.READINESS and question != "signs":
-        return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
     if question in ("cautions", "signs") and intent in (Intent.NO, Intent.DONE) and not health_in(text, d.words).facts:
         return "done"
-    if question == "adult" or (question in needed.SURE and intent in (Intent.YES, Intent.NO)):
+    yes_or_no = question == "adult" or (question in needed.READINESS and question != "signs")
+    if yes_or_no or (question in needed.SURE and intent in (Intent.YES, Intent.NO)):
         return {Intent.YES: "yes", Intent.NO: "no"}.get(intent, "") if intent else ""
     if question == "sex" and (sex := _called(d, text)) is not None:
         return sex.value

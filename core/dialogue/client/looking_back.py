@@ -49,18 +49,22 @@ def kept(d: ClientStep, day: date) -> int:
     return sum(any(start <= x < start + timedelta(weeks=1) for x in days) for start in weeks)
 
 
-def look_back(d: ClientStep, day: date) -> None:
-    """Say it, and remember that it was said."""
+Shelves = dict[str, tuple[str, ...]]  # measures, by what became of them
+
+
+def look_back(d: ClientStep, day: date) -> Shelves:
+    """Say it, and remember that it was said; return what it was about, for the picture."""
     whose = ResultFacts(d.facts.history, d.facts.profile, d.facts.plan, d.facts.zone, d.facts.units)
     found = shelves(d)
     activity = tuple(line for line in activity_lines(whose) if not d.hidden(MEASURES[line.measure]))
     d.say(LookBack(kept(d, day), WEEKS, **found, activity=activity))
     d.become(looked_back=day)
+    return found
 
 
-def picture(d: ClientStep) -> None:
+def picture(d: ClientStep, found: Shelves) -> None:
     """One picture: of what moved, else of what the client has a goal for, else of what was measured, else of energy."""
-    found, seen = shelves(d), showable(d)
+    seen = showable(d)
     goals = tuple(goal.measure for goal in d.facts.goals)
     moved = (*found["better"], *found["changed"], *found["worse"], *goals, *found["steps"], *found["same"])
     wanted = sorted(dict.fromkeys((*moved, *seen)), key=_of_how_one_feels)
@@ -74,7 +78,7 @@ def _of_how_one_feels(key: str) -> bool:
     return MEASURES[key].kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
 
 
-def shelves(d: ClientStep) -> dict[str, tuple[str, ...]]:
+def shelves(d: ClientStep) -> Shelves:
     """Every measure by its verdict as the client hears it; hidden ones and recalled activity left out."""
     found: dict[str, list[str]] = {name: [] for name in ("better", "changed", "worse", "steps", "same", "early")}
     for key, last in _latest(d):

@@ -74,8 +74,8 @@ def for_plan(d: ClientStep) -> tuple[str, ...]:
 
 
 def before_exercise(d: ClientStep) -> tuple[str, ...]:
-    """What must be asked before a test or any exercise. Only of somebody who joined since it is asked, and of whoever
-    told of a disease since (`health`)."""
+    """What must be asked before a test or any exercise. Of somebody who joined before it was asked, only once another
+    fact has been asked since, or they told of a disease (`before_exercise.ask_again`)."""
     if not d.state.met:
         return ()
     if not d.facts.profile.cautions_known and "cautions" not in d.state.met:
@@ -165,13 +165,9 @@ def choices_for(question: str, chosen: tuple[str, ...] = ()) -> Rows:
             rows = rows_of(*(answer(f"units:{u}", u) for u in UNIT_SETS), width=3)
         case "background":
             rows = rows_of(*(answer(f"background:{b}", b) for b in BACKGROUNDS))
-        case "cautions":
-            left = [c.value for c in CAUTIONS if c.value not in chosen]
-            rows = rows_of(*(answer(f"caution:{c}", c) for c in left), width=1)
-            return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
-        case "signs":
-            left = [sign for sign in SIGNS_TO_TICK if sign not in chosen]
-            rows = rows_of(*(answer(f"sign:{sign}", sign) for sign in left), width=1)
+        case "cautions" | "signs":
+            kind, ticks = ("caution", CAUTIONS) if question == "cautions" else ("sign", SIGNS_TO_TICK)
+            rows = rows_of(*(answer(f"{kind}:{tick}", tick) for tick in ticks if tick not in chosen), width=1)
             return (*rows, (answer("done" if chosen else "none_of_these", "done"),))
         case "regular" | "harder" | "cleared":
             rows = ((answer("yes", "yes"), answer("no", "no")),)

@@ -15,7 +15,7 @@ from datetime import datetime
 
 from core.dialogue.commands import REQUESTED, STAFF, STAFF_BUTTONS
 from core.dialogue.kit.commands import Argument, Who
-from core.dialogue.kit.effects import undrawn
+from core.dialogue.kit.effects import number_in, undrawn
 from core.dialogue.kit.events import Attachment, Command, Due, Event, Press, Text
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, OldButton
 from core.dialogue.organiser import cohorts, open_question
@@ -133,9 +133,9 @@ def _needs_of_text(state: StaffState, at: datetime, text: str, words: Lexicon) -
             return (Cohorts(), OtherCoaches(), Caseload(), *_needs_of_command(*(_typed_command(text) or ("", ""))))
         case NamingClient(client):
             return (CardOf(client), Caseload())
-        case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client) | NamingTemplate(client):
+        case WritingTo(client) | NotingOn(client) | DealingWith(client) | ChangingSlot(client):
             return (CardOf(client),)
-        case NamingClinician(client):
+        case NamingTemplate(client) | NamingClinician(client):
             return (CardOf(client),)
         case ConfirmingWords():
             typed = _typed_command(text)
@@ -248,7 +248,7 @@ def _stands(d: StaffStep, button: StaffButton, value: str) -> None:
     number = value.rpartition(":")[2] if button.verb == "sure" else value.partition(":")[0]
     d.say(OldButton(""))
     if button.about is About.CLIENT:
-        if (card := d.card(int(number) if number.isdecimal() and len(number) < 19 else 0)) is not None:
+        if (card := d.card(number_in(number))) is not None:
             plan.say_plan(d, card)
     elif button.about is About.COHORT and any(str(c.cohort_id) == number for c in d.facts.cohorts):
         cohorts.opened(d, number)

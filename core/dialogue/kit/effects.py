@@ -42,6 +42,11 @@ def drawn(data: str, question: int) -> str:
     return f"{data}~{figures or '0'}"
 
 
+def number_in(value: str) -> int:
+    """The number of a row in a button's data; 0 if there is none, or none that a row could have."""
+    return int(value) if value.isdecimal() and len(value) < 19 else 0
+
+
 def undrawn(callback: str) -> tuple[str, int | None]:
     """The data of a button and its question; None for a button without one."""
     found = _DRAWN.fullmatch(callback)

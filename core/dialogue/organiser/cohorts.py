@@ -10,7 +10,7 @@ from dataclasses import replace
 from datetime import date, time, timedelta
 
 from core.care import Slot
-from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.effects import Choice, Rows, number_in
 from core.dialogue.kit.step import rows_of
 from core.dialogue.organiser import messages as om
 from core.dialogue.staff.cohort_effects import (
@@ -371,7 +371,7 @@ def take_out(d: StaffStep, value: str) -> None:
     c = _open(d, number)
     if c is None:
         return
-    m = _member(c, int(member) if member.isdecimal() and len(member) < 19 else 0)
+    m = _member(c, number_in(member))
     if m is None:
         d.say(om.CohortNotYours())
         return

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime, timedelta
 
-from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.effects import Choice, Rows, number_in
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
@@ -393,4 +393,4 @@ def note_typed(d: StaffStep, asking: NotingOn, text: str) -> None:
 
 def _of(d: StaffStep, value: str) -> CardFact | None:
     """The client of a button; otherwise replies only that they are not in this caseload."""
-    return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)
+    return d.card(number_in(value))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.dialogue.kit.effects import Choice
+from core.dialogue.kit.effects import Choice, number_in
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.staff.effects import CallClient
 from core.dialogue.staff.name_messages import AskCalled, Called
@@ -17,7 +17,7 @@ OWN = "own"
 def name(d: StaffStep, value: str) -> None:
     """ "17" asks; "17:own" goes back to what they call themselves."""
     number, _, choice = value.partition(":")
-    card = d.card(int(number) if number.isdecimal() and len(number) < 19 else 0)
+    card = d.card(number_in(number))
     if card is None:
         return
     if choice == OWN:

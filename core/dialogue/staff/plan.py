@@ -13,7 +13,7 @@ from core.client import Caution
 from core.dialogue.client import needed
 from core.dialogue.client import programme as client_programme
 from core.dialogue.client.messages import EnrolQuestion, EnrolUnclear
-from core.dialogue.kit.effects import Choice, Rows
+from core.dialogue.kit.effects import Choice, Rows, number_in
 from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
@@ -465,4 +465,4 @@ def templates(d: StaffStep, value: str) -> None:
 
 
 def _of(d: StaffStep, value: str) -> CardFact | None:
-    return d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)
+    return d.card(number_in(value))

@@ -8,7 +8,7 @@ from datetime import time, timedelta
 from core import schedule
 from core.care import Slot
 from core.dialogue.client import messages as m
-from core.dialogue.kit.effects import Choice, Join, Rows, SendData
+from core.dialogue.kit.effects import Choice, Join, Rows, SendData, number_in
 from core.dialogue.kit.messages import AskLanguage, DataSent, LanguageChanged, OldButton, Stranger, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
@@ -284,7 +284,7 @@ DEPUTY_DAYS = {"always": 0, "one_week": 7, "two_weeks": 14, "four_weeks": 28}
 def deputy(d: StaffStep, value: str) -> None:
     """ "": who stands in now; "8": from when to when; "8:one_week": set; "0:nobody": nobody."""
     number, _, days = value.partition(":")
-    name = dict(d.facts.coaches).get(int(number) if number.isdecimal() and len(number) < 19 else 0, "")
+    name = dict(d.facts.coaches).get(number_in(number), "")
     if days == "nobody":
         d.ask(None)
         d.do(SetDeputy(None))

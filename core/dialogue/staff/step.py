@@ -86,6 +86,11 @@ def stamped(text: str) -> datetime | None:
     return datetime.fromtimestamp(int(text, 16), UTC) if _STAMP.fullmatch(text) else None
 
 
+def written_at(mark: str) -> datetime | None:
+    """The second at which words were sent, from their mark; None if it has none."""
+    return stamped(mark.rpartition(".")[2])
+
+
 _STAMP = re.compile("[0-9a-f]{1,9}")
 
 

@@ -14,7 +14,7 @@ from core.dialogue.staff import effects as fx
 from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.states import Undo
-from core.dialogue.staff.step import StaffStep, about, stamped
+from core.dialogue.staff.step import StaffStep, about, written_at
 from core.dialogue.staff.writing import TAKEN_BACK_WITHIN
 
 NAME = "undo"
@@ -40,7 +40,7 @@ def client_of(undo: Undo | None) -> int:
 def undo(d: StaffStep, argument: str) -> None:
     last = d.state.undo
     client = client_of(last)
-    card = next((c for c in d.facts.cards if c.client_id == client), None)
+    card = _card(d, client)
     within = TAKEN_BACK_WITHIN if last is not None and isinstance(last.back, fx.TakeBack) else A_DAY
     if last is None or d.now >= last.at + within or not _as_left(last, card):
         d.become(undo=None)
@@ -89,7 +89,7 @@ def _as_left(last: Undo, card: CardFact | None) -> bool:
 def _inverse(d: StaffStep, did: object) -> object | None:
     match did:
         case fx.WriteTo(client, _, mark):
-            at = stamped(mark.rpartition(".")[2])
+            at = written_at(mark)
             return None if at is None else fx.TakeBack(client, mark, at)
         case fx.ClearFlags(client, flag_ids):
             return fx.ReopenFlags(client, flag_ids)

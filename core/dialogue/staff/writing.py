@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import datetime, timedelta
 
-from core.dialogue.kit.effects import Choice, Rows, Say
+from core.dialogue.kit.effects import Choice, Rows, Say, number_in
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff import talk_messages as tm
@@ -13,7 +13,7 @@ from core.dialogue.staff.effects import TakeBack, WriteTo
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import mentioned
 from core.dialogue.staff.states import ConfirmingWords, StaffAsking, WritingTo
-from core.dialogue.staff.step import StaffStep, about, stamp, stamped
+from core.dialogue.staff.step import StaffStep, about, stamp, written_at
 from core.language import plain
 
 OPEN_FOR = timedelta(minutes=10)
@@ -65,8 +65,8 @@ def _sent(d: StaffStep, card: CardFact, words: str) -> None:
 def unsend(d: StaffStep, value: str) -> None:
     """The button under words that were sent. Whatever the button says, only the coach's own words are taken back."""
     number, _, mark = value.partition(":")
-    card = d.card(int(number) if number.isdecimal() and len(number) < 19 else 0)
-    at = stamped(mark.rpartition(".")[2])
+    card = d.card(number_in(number))
+    at = written_at(mark)
     if card is None:
         return
     if at is None or mark.partition(".")[0] != str(d.facts.coach_id) or d.now >= at + TAKEN_BACK_WITHIN:
@@ -135,7 +135,7 @@ def ask_who_again(d: StaffStep, asking: ConfirmingWords) -> None:
 
 def send_to(d: StaffStep, value: str) -> None:
     """The client was chosen, or confirmed."""
-    card = d.card(int(value) if value.isdecimal() and len(value) < 19 else 0)
+    card = d.card(number_in(value))
     asking = d.asking
     if card is None:
         return
