@@ -13,7 +13,7 @@ from functools import cache
 from core.language import ENGLISH, LANGUAGES, Lexicon, plain
 from core.language.cache import memoized
 from core.language.concepts import Answer, Concept
-from core.language.danger_signs import answer_to_alarm
+from core.language.danger_signs import heard_of_alarm
 from core.language.phrases import Table, compiled, cut, read
 
 
@@ -25,6 +25,7 @@ class Later(StrEnum):
 
 
 BRIEF = 9  # words; a longer message tells of something else
+TERSE = 4  # words; a shorter message is about the alarm, whatever it says
 _GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER)
 
 SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.signs`
@@ -155,7 +156,12 @@ def said_of_alarm(text: str, words: Lexicon) -> Later | None:
             best, score = found, covered
     if best is not None:
         return best
-    match answer_to_alarm(text, words):
+    answer, covered = heard_of_alarm(text, words)
+    if len(folded.split()) > TERSE and 2 * covered < len(
+        folded.split()
+    ):  # "forgot to say I had my hip done last week" is about something else
+        return None
+    match answer:
         case Answer.OVER:
             return Later.BETTER
         case Answer.NOT_A_SIGN:

@@ -58,7 +58,10 @@ CALENDAR = Calendar(
         "any;any day;whenever;every day is fine;all days;no matter;doesn't matter;does not matter;you choose;"
         "all the same"
     ),
-    except_=split("except;but not;apart from;other than;not on;only not"),
+    except_=split(
+        "except;but not;apart from;other than;not on;only not;are bad;is bad;no good;not good;do not suit;don't suit;"
+        "does not suit;doesn't suit;does not work;doesn't work;do not work;don't work;can't do;cannot do;are out;is out"
+    ),
     place_ends=split(
         "until;till;for;this;now;next;from;since;and;with;so;but;today;tomorrow;on;at the moment;"
         "because;time;at;again;right;currently;please"
@@ -75,7 +78,8 @@ WISHES = {
         "yes;y;yep;yeah;yup;ya;yes …;sure;sure …;ok;okay;okey;k;correct;right;that's right;"
         "that is right;of course;exactly;true;indeed;please do;go ahead;fine;yes it is;yes i do;"
         "i agree;agreed;agree;i do;absolutely;definitely;aye;that's it;that's correct;"
-        "that is correct;it is;sounds good;👍;✅;👌;🆗;✔"
+        "that is correct;it is;sounds good;fine by me;fine with me;ok then;okay then;why not;happy to;"
+        "happy with that;no problem;let's do it;lets do it;count me in;please;👍;✅;👌;🆗;✔"
     ),
     Intent.NO: split(
         "no;n;nope;nah;no …;not really;wrong;that's wrong;incorrect;that is wrong;false;none;neither;"
@@ -259,7 +263,7 @@ WISHES = {
     ),
     Intent.DONT_KNOW: split(
         "i don't know;don't know;dunno;no idea;not sure;i'm not sure;i am not sure;i do not know;unsure;idk;"
-        "i don't know …;no clue;i can't remember;can't remember;don't remember;hard to say"
+        "i don't know …;no clue;no idea …;no clue …;not sure …;i'm not sure …;i can't remember;can't remember;don't remember;hard to say"
     ),
 }
 

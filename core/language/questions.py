@@ -27,6 +27,7 @@ NUMBERS = frozenset(  # what may hold a number
         Question.HOW_OFTEN,
         Question.MEDICAL,
         Question.OVER,
+        Question.RESCHEDULE,
         Question.SINCE,
     }
 )

@@ -12,10 +12,15 @@ from core.dialogue.client import (
     answers,
     check_in,
     coach_thread,
+    corrections,
     help_and_menu,
+    intents,
     looking_back,
+    pausing,
     progress_and_goals,
     readings,
+    safety,
+    settings,
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend
@@ -28,19 +33,31 @@ from core.judging import chart_data
 from core.judging.change import Change
 from core.language import Intent
 from core.language.days import since
-from core.language.intents import intent_of
+from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
 from core.language.questions import Asked, asked, is_wordy, looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import Measure, MeasureKind, Understood
+from core.measures.measure import BodySize, Measure, MeasureKind, Understood
+from core.measures.weight import WEIGHT
 from core.quantity import Amount, Unit
 from core.reading import How, Reading
 from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
-from core.understanding.answers_in_text import names_in
+from core.understanding.answers_in_text import names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
 ANSWERED_BY_READING = frozenset({Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED})  # sent with it
-SAYS_IT_ALL = frozenset({Question.NEXT, Question.BYE, Question.SWEARING, Question.GLAD})  # no reminder behind it
+SAYS_IT_ALL = frozenset(  # no reminder behind it
+    {
+        Question.NEXT,
+        Question.BYE,
+        Question.SWEARING,
+        Question.GLAD,
+        Question.ILL,
+        Question.NOT_NOW,
+        Question.RESCHEDULE,
+        Question.TAKE_OUT,
+    }
+)
 MOST_SOURCES = 3
 SAME_WEEK = timedelta(days=1)  # after a check-in: what is written then is about its week
 LONGEST_NOTE = 500  # characters
@@ -70,12 +87,20 @@ def _reads(d: ClientStep, text: str) -> bool:
 
 def answer(d: ClientStep, found: Asked, text: str) -> None:
     """Answer a question, then put the open one again."""
-    if found.number and found.question is Question.GOOD:
+    if found.number and found.question is Question.GOOD and not _says_last(d, text):
         d.say(m.NotStored())
     else:
         ANSWERS[found.question](d, text)
+    if isinstance(d.asking, Setting) and d.asking.what == "undo" and found.question is not Question.TAKE_OUT:
+        d.ask(d.asking.back)  # a yes after something else must not take anything back
     if found.question not in SAYS_IT_ALL:
         remind(d)
+
+
+def _says_last(d: ClientStep, text: str) -> bool:
+    """Whether the number in a text is that of the reading it is about: "is 94 good?", after 94."""
+    reading = _meant(d, text)
+    return reading is not None and int(reading.value) in whole_numbers(text, d.words)
 
 
 def remind(d: ClientStep) -> None:
@@ -88,8 +113,9 @@ def remind(d: ClientStep) -> None:
 
 
 def about_the_week(d: ClientStep, text: str) -> bool:
-    """Keep a line about the week with its answers, for the coach; False if no check-in was just answered."""
-    if d.asking is not None or looks_like_a_question(text) or not is_wordy(text, few=True):
+    """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
+    answered lately that it could be kept with."""
+    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text) or not is_wordy(text, few=True):
         return False
     rated = [r for r in d.facts.of("energy") if d.today - d.facts.local(r.taken_at).date() <= SAME_WEEK]
     if not rated:
@@ -99,6 +125,7 @@ def about_the_week(d: ClientStep, text: str) -> bool:
     changed = replace(reading, conditions=replace(reading.conditions, words=words[:LONGEST_NOTE]))
     d.do(Amend(reading.key, changed))
     d.say(m.WeekNoted(d.facts.coach_name))
+    remind(d)
     return True
 
 
@@ -340,6 +367,36 @@ def _swearing(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("swearing", d.facts.coach_name), (Choice("pause", "set:pause"), word))
 
 
+def _may_send(d: ClientStep, text: str) -> None:
+    if _named(d, text) == WEIGHT.key:
+        _weigh(d, text)
+    else:
+        d.say(m.Plainly("may_send", d.facts.coach_name))
+
+
+def _no_tool(d: ClientStep, text: str) -> None:
+    """A string serves as a tape; everything else can be left out."""
+    asked_now = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting) else None
+    if asked_now is not None and asked_now.body is BodySize.GIRTH:
+        intents.card(d, asked_now.key, ruler=True)
+    else:
+        d.say(m.Plainly("no_tool", d.facts.coach_name))
+
+
+def _another_time(d: ClientStep, text: str) -> None:
+    """A new day or time that is named is set at once; else it is asked."""
+    if weekday_and_time(text, d.words) == (None, None):
+        settings.change(d, Intent.SLOT.value)
+        return
+    asking = Setting(Intent.SLOT.value, "", d.asking.back if isinstance(d.asking, Setting) else d.asking)
+    d.ask(asking)
+    settings.typed_setting(d, asking, text)
+
+
+def _take_out(d: ClientStep, text: str) -> None:
+    corrections.undo(d, names_in(text, d.words))
+
+
 def _bye(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("bye", d.facts.coach_name))
     if d.asking is None and (following := d.next_slot()) is not None:
@@ -349,6 +406,14 @@ def _bye(d: ClientStep, text: str) -> None:
 ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.MEDICAL: _offered("medical"),
     Question.FOOD: _offered("food"),
+    Question.CAN_STOP: _plain("can_stop"),
+    Question.ABOUT: _plain("about"),
+    Question.ILL: lambda d, _: safety.ill(d),
+    Question.RESCHEDULE: _another_time,
+    Question.TAKE_OUT: _take_out,
+    Question.NO_TOOL: _no_tool,
+    Question.MAY_SEND: _may_send,
+    Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),
     Question.WHO_SEES: _plain("who_sees"),
     Question.FOR_COACH: _offered("for_coach"),

@@ -13,6 +13,7 @@ to pass it on, or a friendly "I did not follow".
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -85,8 +86,9 @@ from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
 from core.language.questions import looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import MeasureKind, Misunderstood, Understood, Why
+from core.measures.measure import Misunderstood, Understood, Why
 from core.measures.own_question import OWN_QUESTION
+from core.understanding.answers_in_text import Answer as Given
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
@@ -100,6 +102,8 @@ TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # p
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
     """Advance one client's conversation by one event."""
     d = ClientStep(state, facts, now)
+    if state.offer_open and isinstance(event, FROM_PEOPLE):
+        d.become(offer_open=False)
     match event:
         case Text():
             _text(d, event)
@@ -218,7 +222,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
     """Handle a danger sign in a text, or what is said of one; True if there was one."""
     text, asking = event.text.strip(), d.asking
     alarm = recognise(text, d.words)
-    if alarm is None and _in_a_test(asking):
+    if alarm is None and safety.in_a_test(asking):
         alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
@@ -261,17 +265,6 @@ def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
     else:
         health.note(d, facts)
         put_again(d)
-
-
-def _in_a_test(asking: Asking | None) -> bool:
-    """Whether a function test is about to be taken, or is being taken."""
-    match asking:
-        case Gate():
-            return True
-        case Awaiting(measure=key) | Counting(measure=key) | StopwatchDone(measure=key) | Confirming(measure=key):
-            return key in MEASURES and MEASURES[key].kind is MeasureKind.FUNCTION
-        case _:
-            return False
 
 
 def _edited(d: ClientStep, event: Text) -> bool:
@@ -391,7 +384,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _denied_unprompted(d)
-    elif intent is Intent.YES and d.asking is None and coach_thread.pass_offered(d):
+    elif intent is Intent.YES and d.asking is None and coach_thread.offer_accepted(d):
         pass
     elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.act_on_intent(d, intent, text)
@@ -408,6 +401,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
+    elif isinstance(d.asking, Awaiting) and not _offers(given) and everyday.about_the_week(d, text):
+        pass
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)):
@@ -423,6 +418,11 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     else:
         d.say(m.NotRead())
         open_question.put_again(d)
+
+
+def _offers(given: Sequence[Given]) -> bool:
+    """Whether a text that was not understood has a likely meaning."""
+    return any(isinstance(a.heard, Misunderstood) and (a.heard.guess or a.heard.either) for a in given)
 
 
 def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:
