@@ -18,7 +18,7 @@ from core.language.word_groups import groups_of, phrases_of, stands_at
 
 COACH = "@"
 LONGEST = 16  # words of a clause; a longer one tells a story
-TWO, A_FEW, WORDY = 2, 3, 4  # words
+TWO, A_FEW, WORDY, A_SENTENCE = 2, 3, 4, 5  # words
 NUMBERS = frozenset(  # what may hold a number
     {
         Question.CHANGED,
@@ -139,3 +139,10 @@ def looks_like_a_question(text: str) -> bool:
 def is_wordy(text: str, *, few: bool = False) -> bool:
     """Whether a text says something in words rather than trying to be an answer. few: two words are enough."""
     return sum(not w[0].isdecimal() for w in bare_words(plain(text))) >= (TWO if few else WORDY)
+
+
+def is_a_remark(text: str) -> bool:
+    """Whether a text that answers nothing tells something all the same: a sentence, or a few words around a number."""
+    said = bare_words(plain(text))
+    words = sum(not w[0].isdecimal() for w in said)
+    return words >= (TWO if words < len(said) else A_SENTENCE)

@@ -102,7 +102,7 @@ TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # p
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
     """Advance one client's conversation by one event."""
     d = ClientStep(state, facts, now)
-    if state.offer_open and isinstance(event, FROM_PEOPLE):
+    if state.offer_open and isinstance(event, Text | Command):
         d.become(offer_open=False)
     match event:
         case Text():
