@@ -129,6 +129,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "when|which_day|what_day & weigh_in|next_weigh*|weigh_again",
     ),
     Question.CHANGED: (
+        "how_much_have_i|how_much_did_i|how_many_kilos|how_many_pounds|have_i & lost|gained|put_on|lose|gain & "
+        "!need|want|should|can|to",
         "i|ive|my|have_i|did_my|has_my|did_i & lost|gained|put_on|dropped|shed|gone_up|gone_down|went_up|went_down|"
         "come_down|go_down|go_up|gain|lose|lost_some|changed|shrunk & weight|kilo*|kg|kgs|pound*|lb|lbs|stone|cm|"
         "inch*|waist|hips|pulse|blood_pressure|belly|tummy & !want*|need|how|help|cant|to|now|friend|sister|brother|"
@@ -197,12 +199,32 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.SWEARING: (
         "fuck*|shit|shite|bullshit|bollocks|crap|arse|arsehole|asshole|wtf|bloody_stupid|bloody_useless|stupid_bot|"
         "stupid_thing|stupid_machine|you_idiot|useless|rubbish|piss_off|pissed_off|you_suck|hate_you|hate_this|"
-        "shut_up|this_is_stupid|so_annoying|fed_up_with_this|fed_up_with_you & !feel|felt|feeling|like_shit|like_crap|"
+        "shut_up|this_is_stupid|so_annoying|ffs|for_gods_sake|"
+        "for_goodness_sake|fed_up_with_this|fed_up_with_you & !feel|felt|feeling|like_shit|like_crap|"
         "pain|hurt*|sleep|slept|life|myself|body",
     ),
     Question.BYE: (
         "^good_night|^goodnight|^night_night|^bye|^goodbye|^see_you|^see_ya|^take_care|^have_a_nice|^have_a_good|"
         "^talk_soon|^until_next|^till_next|^cheerio & !feel",
+    ),
+    Question.WAIT: (
+        "^hang_on|^hold_on|^one_sec|^one_second|^one_moment|^just_a_sec|^just_a_second|^just_a_moment|^just_a_minute|"
+        "^wait_a|^bear_with_me|^brb|^two_minutes|^give_me_a_sec|^give_me_a_second|^give_me_a_moment & "
+        "!weeks|week|holiday|months",
+    ),
+    Question.TIME_ME: (
+        "^timer|^stopwatch|^stop_watch|time_me|time_it|start_the_clock|start_the_timer|set_a_timer|use_the_timer|"
+        "count_the_seconds|count_the_time|tell_me_when & !every|week|next|last|weigh|results",
+    ),
+    Question.CHAT: (
+        "tell_me_a_joke|joke|sing|song|poem|story & tell|know|sing|write|say & !not_a_joke|no_joke|only|was",
+        "what_time_is_it|whats_the_time|whats_the_date|what_day_is_it|is_it_monday|is_it_friday|weather_today|"
+        "what_is_the_weather|whats_the_weather|will_it_rain",
+        "i_love_you|love_you|marry_me|will_you_marry_me|you_are_lovely|youre_lovely|you_are_funny|youre_funny|good_bot",
+    ),
+    Question.SORRY: (
+        "^sorry|^im_sorry|^i_am_sorry|^apologies|^my_apologies|^oops_sorry & "
+        "!for_your|i_forgot|forgot|missed|late|weight|waist|pulse|was|meant|not|wrong|cant|dont|didnt|its|it",
     ),
     Question.GLAD: (
         "^haha*|^hehe*|^lol|^hihi*|^funny|^cool|^brilliant|^lovely|^wow|^hooray|^yay & !weather|day|it|but",

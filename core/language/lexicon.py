@@ -125,6 +125,10 @@ class Question(StrEnum):
     TAKE_OUT = "take_out"  # one number should not count
     NO_TOOL = "no_tool"  # no tape, no scales, no battery
     NOT_NOW = "not_now"
+    WAIT = "wait"  # a moment
+    TIME_ME = "time_me"
+    CHAT = "chat"  # "tell me a joke"
+    SORRY = "sorry"
     MAY_SEND = "may_send"  # may I send my blood pressure, too?
     FREE = "free"
     WHO_SEES = "who_sees"

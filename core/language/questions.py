@@ -22,6 +22,7 @@ TWO, A_FEW, WORDY, A_SENTENCE = 2, 3, 4, 5  # words
 NUMBERS = frozenset(  # what may hold a number
     {
         Question.CHANGED,
+        Question.CHAT,
         Question.FOR_COACH,
         Question.GOOD,
         Question.HOW_OFTEN,

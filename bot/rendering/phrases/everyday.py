@@ -18,6 +18,10 @@ PLAIN: dict[str, str] = {
         " you both whether your programme works."
     ),
     "no_tool": N_("That is fine. Leave it out this time. You can send it when you can measure again."),
+    "wait": N_("Take your time. I am here."),
+    "nothing_to_time": N_("There is nothing to time just now."),
+    "chat": N_("I wish I could. All I know is your check-ins and your numbers."),
+    "sorry": N_("No need to be sorry."),
     "may_send": N_("Yes, just send it. Say what it is, like this: pulse 68."),
     "after_start": N_("I can tell you more about that once we have started."),
     "free": N_("I take no money. If your programme has a price, {coach} can tell you."),

@@ -21,6 +21,7 @@ from core.dialogue.client import (
     readings,
     safety,
     settings,
+    timed_counts,
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend
@@ -42,10 +43,12 @@ from core.measures.weight import WEIGHT
 from core.quantity import Amount, Unit
 from core.reading import How, Reading
 from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
-from core.understanding.answers_in_text import names_in, whole_numbers
+from core.understanding.answers_in_text import correction, names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
-ANSWERED_BY_READING = frozenset({Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED})  # sent with it
+ANSWERED_BY_READING = frozenset(  # sent with it
+    {Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED, Question.GLAD, Question.SORRY, Question.WAIT}
+)
 SAYS_IT_ALL = frozenset(  # no reminder behind it
     {
         Question.NEXT,
@@ -56,6 +59,8 @@ SAYS_IT_ALL = frozenset(  # no reminder behind it
         Question.NOT_NOW,
         Question.RESCHEDULE,
         Question.TAKE_OUT,
+        Question.TIME_ME,
+        Question.WAIT,
     }
 )
 MOST_SOURCES = 3
@@ -72,6 +77,8 @@ def question(d: ClientStep, text: str) -> Asked | None:
     found = asked(text, d.words, d.facts.coach_name)
     if found is None or (asking is not None and intent_of(text, d.words) in ANSWERS_TO_US):
         return None
+    if found.question in (Question.SORRY, Question.WAIT) and correction(text, d.words) is not None:
+        return None  # "sorry, 82.6"
     return found
 
 
@@ -119,7 +126,8 @@ def about_the_week(d: ClientStep, text: str) -> bool:
         return False
     if not (is_wordy(text, few=True) if d.asking is None else is_a_remark(text)):
         return False
-    rated = [r for r in d.facts.of("energy") if d.today - d.facts.local(r.taken_at).date() <= SAME_WEEK]
+    since = min(d.today - SAME_WEEK, d.state.day or d.today)
+    rated = [r for r in d.facts.of("energy") if d.facts.local(r.taken_at).date() >= since]
     if not rated:
         return False
     reading = rated[-1]
@@ -369,6 +377,15 @@ def _swearing(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("swearing", d.facts.coach_name), (Choice("pause", "set:pause"), word))
 
 
+def _time_me(d: ClientStep, text: str) -> None:
+    measure = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting) else None
+    if measure is not None and measure.protocol.timers:
+        timed_counts.offer(d, measure)
+    else:
+        d.say(m.Plainly("nothing_to_time", d.facts.coach_name))
+        remind(d)
+
+
 def _may_send(d: ClientStep, text: str) -> None:
     if _named(d, text) == WEIGHT.key:
         _weigh(d, text)
@@ -414,6 +431,10 @@ ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.RESCHEDULE: _another_time,
     Question.TAKE_OUT: _take_out,
     Question.NO_TOOL: _no_tool,
+    Question.WAIT: _plain("wait"),
+    Question.TIME_ME: _time_me,
+    Question.CHAT: _plain("chat"),
+    Question.SORRY: _plain("sorry"),
     Question.MAY_SEND: _may_send,
     Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),

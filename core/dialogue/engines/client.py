@@ -79,14 +79,15 @@ from core.dialogue.kit.events import (
     TimerFired,
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
-from core.language import Intent, Level
+from core.language import Intent, Level, plain
 from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import Answer, When, Who, answer_to_alarm, complaint_in_a_test, recognise, sightings
 from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
 from core.language.questions import looks_like_a_question
+from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import Misunderstood, Understood, Why
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.measures.own_question import OWN_QUESTION
 from core.understanding.answers_in_text import Answer as Given
 from core.understanding.answers_in_text import correction
@@ -94,6 +95,7 @@ from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
 
+A_NO = 4  # letters: "no" and "nope" leave a question out, "nothing" and "none at all" answer it
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
@@ -376,6 +378,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         return
     asked = buttons.asked_measure(d)
     intent = intent_of(text, d.words)
+    if intent is Intent.NO and asked is not None and asked.kind is MeasureKind.ACTIVITY:
+        intent = None if _is_none(d, text, asked) else intent  # "none" is a number of sessions
     given = answers.readings_in(d, text, asked) if intent is None else ()
     understood = tuple(a for a in given if isinstance(a.heard, Understood))
     if town := _where(d, text, intent):
@@ -418,6 +422,14 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     else:
         d.say(m.NotRead())
         open_question.put_again(d)
+
+
+def _is_none(d: ClientStep, text: str, asked: Measure) -> bool:
+    """Whether a text says that there was none, rather than no."""
+    said = bare_words(plain(text))
+    if len(said) == 1 and len(said[0]) <= A_NO:
+        return False
+    return any(isinstance(a.heard, Understood) and not a.heard.value for a in answers.readings_in(d, text, asked))
 
 
 def _offers(given: Sequence[Given]) -> bool:

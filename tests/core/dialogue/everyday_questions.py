@@ -9,6 +9,11 @@ HANDED_ON = None  # nothing the bot knows: it says so, and offers to pass the wo
 
 ASKED: dict[str, dict[str, Q | None]] = {
     "en": {
+        "hang on": Q.WAIT,
+        "timer please": Q.TIME_ME,
+        "tell me a joke": Q.CHAT,
+        "sorry": Q.SORRY,
+        "how much have I lost": Q.CHANGED,
         "is that good?": Q.GOOD,
         "Is that ok for someone like me": Q.GOOD,
         "is that normal": Q.GOOD,
@@ -86,6 +91,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "my neighbour's dog ate the tape measure": HANDED_ON,
     },
     "es": {
+        "un momento": Q.WAIT,
+        "cronómetro por favor": Q.TIME_ME,
+        "cuéntame un chiste": Q.CHAT,
+        "perdón": Q.SORRY,
         "¿eso es bueno?": Q.GOOD,
         "¿qué significa eso?": Q.MEANING,
         "¿para qué sirve esta prueba?": Q.WHY_TEST,
@@ -104,6 +113,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "¿cuál es la capital de Francia?": HANDED_ON,
     },
     "de": {
+        "Moment": Q.WAIT,
+        "Stoppuhr bitte": Q.TIME_ME,
+        "erzähl mir einen Witz": Q.CHAT,
+        "Entschuldigung": Q.SORRY,
         "ist das gut?": Q.GOOD,
         "was bedeutet das?": Q.MEANING,
         "wozu ist dieser Test gut?": Q.WHY_TEST,
@@ -122,6 +135,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "was ist die Hauptstadt von Frankreich?": HANDED_ON,
     },
     "fr": {
+        "attends": Q.WAIT,
+        "chronomètre s'il te plaît": Q.TIME_ME,
+        "raconte-moi une blague": Q.CHAT,
+        "désolée": Q.SORRY,
         "c'est bien ?": Q.GOOD,
         "qu'est-ce que ça veut dire ?": Q.MEANING,
         "à quoi sert ce test ?": Q.WHY_TEST,
@@ -140,6 +157,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "quelle est la capitale de la France ?": HANDED_ON,
     },
     "pl": {
+        "chwileczkę": Q.WAIT,
+        "stoper proszę": Q.TIME_ME,
+        "opowiedz dowcip": Q.CHAT,
+        "przepraszam": Q.SORRY,
         "czy to dobrze?": Q.GOOD,
         "co to znaczy?": Q.MEANING,
         "po co ten test?": Q.WHY_TEST,
@@ -158,6 +179,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "jaka jest stolica Francji?": HANDED_ON,
     },
     "ar": {
+        "لحظة": Q.WAIT,
+        "احسب الوقت من فضلك": Q.TIME_ME,
+        "قل لي نكتة": Q.CHAT,
+        "آسفة": Q.SORRY,
         "هل هذا جيد؟": Q.GOOD,
         "ماذا يعني هذا؟": Q.MEANING,
         "لماذا هذا الاختبار؟": Q.WHY_TEST,

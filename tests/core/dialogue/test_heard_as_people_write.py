@@ -142,6 +142,24 @@ def test_a_remark_with_a_number_is_kept_with_the_week_and_the_question_put_again
     assert kept.reading.conditions.words == "10000 steps today!"
 
 
+@pytest.mark.parametrize("text", ["none at all", "none this week", "nothing"])
+def test_none_is_a_number_of_sessions(text: str) -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("sessions_done", "weight")))).due().says("7")
+    assert chat.state.asking == Awaiting("sessions_done")
+    (kept,) = chat.says(text).readings("sessions_done")
+    assert kept.value == 0
+
+
+def test_a_no_to_a_number_of_sessions_leaves_it_out() -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("sessions_done", "weight")))).due().says("7").says("no")
+    assert not chat.readings("sessions_done") and chat.state.asking == Awaiting("weight")
+
+
+def test_a_remark_two_days_after_the_check_in_is_kept_while_it_is_open() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").later(days=2).says("felt a bit low this week, missing my husband")
+    assert chat.heard(m.WeekNoted) and chat.heard(m.StillOpen)
+
+
 def test_another_time_is_set_from_one_sentence_and_is_no_weight() -> None:
     chat = Chat().due().says("7").says("60 bpm").says("82 kg").later(hours=2).says("can you remind me at 9 instead")
     assert chat.facts.slot is not None and chat.facts.slot.at == time(9) and not chat.did(e.Record)
