@@ -95,7 +95,6 @@ from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
 
-A_NO = 4  # letters: "no" and "nope" leave a question out, "nothing" and "none at all" answer it
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
@@ -427,7 +426,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
 def _is_none(d: ClientStep, text: str, asked: Measure) -> bool:
     """Whether a text says that there was none, rather than no."""
     said = bare_words(plain(text))
-    if len(said) == 1 and len(said[0]) <= A_NO:
+    if said == bare_words(plain(d.words.intents[Intent.NO][0])):  # "no" leaves the question out
         return False
     return any(isinstance(a.heard, Understood) and not a.heard.value for a in answers.readings_in(d, text, asked))
 

@@ -142,7 +142,7 @@ def test_a_remark_with_a_number_is_kept_with_the_week_and_the_question_put_again
     assert kept.reading.conditions.words == "10000 steps today!"
 
 
-@pytest.mark.parametrize("text", ["none at all", "none this week", "nothing"])
+@pytest.mark.parametrize("text", ["none", "none this week", "nothing"])
 def test_none_is_a_number_of_sessions(text: str) -> None:
     chat = Chat(replace(ADA, plan=Plan(measures=("sessions_done", "weight")))).due().says("7")
     assert chat.state.asking == Awaiting("sessions_done")
@@ -150,8 +150,10 @@ def test_none_is_a_number_of_sessions(text: str) -> None:
     assert kept.value == 0
 
 
-def test_a_no_to_a_number_of_sessions_leaves_it_out() -> None:
-    chat = Chat(replace(ADA, plan=Plan(measures=("sessions_done", "weight")))).due().says("7").says("no")
+@pytest.mark.parametrize(("language", "no"), [("en", "no"), ("de", "nein"), ("es", "no"), ("fr", "non"), ("pl", "nie")])
+def test_a_no_to_a_number_of_sessions_leaves_it_out(language: str, no: str) -> None:
+    both = replace(ADA, language=language, plan=Plan(measures=("sessions_done", "weight")))
+    chat = Chat(both).due().says("7").says(no)
     assert not chat.readings("sessions_done") and chat.state.asking == Awaiting("weight")
 
 
