@@ -59,6 +59,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mislaid|not_working|isnt_working|wont_work|stopped_working|packed_up|dont_own|lent & "
         "tape|tape_measure|measuring_tape|scales|scale|cuff|monitor|stopwatch|watch|chair|bp_machine|machine|"
         "tape_measures",
+        "battery_dead|batteries_dead|battery_is_dead|batteries_are_dead|battery_flat|battery_is_flat|battery_ran_out|"
+        "left_my_monitor|left_my_cuff|forgot_my_monitor|left_the_monitor & !phone|car|laptop|mobile",
     ),
     Question.MAY_SEND: (
         "can|could|may|shall|should|do_you_want|is_it_ok_to|want_me_to & "

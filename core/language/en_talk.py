@@ -87,7 +87,7 @@ WISHES = {
         "none of them;none of these;none of those;👎;❌;✖"
     ),
     Intent.HELP: split(
-        "help;help …;help me …;?;??;how;how …;what can i do;what can you do;what now;what do i do;"
+        "help;help …;help me …;?;??;how;what can i do;what can you do;what now;what do i do;"
         "what should i do;i don't understand …;i do not understand …;don't understand;"
         "not sure what to do;… i need help …;how does this work;what is this;i'm stuck;i am stuck;"
         "i'm lost;instructions;explain …;menu;info;commands;how do i …;how to …;what do you mean;"

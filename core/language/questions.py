@@ -132,9 +132,29 @@ def _words(text: str, names: frozenset[str]) -> list[str]:
     return said
 
 
-def looks_like_a_question(text: str) -> bool:
-    """Whether a text ends as a question does, and has a few words."""
-    return text.rstrip().endswith(("?", "؟")) and len(bare_words(plain(text))) >= A_FEW
+ASKING = {  # how a question begins that has no mark at its end
+    "en": "what which who whose whom when where why how can could should shall may do does did is are will would am",
+    "es": "que cual cuales quien quienes cuando donde cuanto cuanta cuantos cuantas como puedo podria podrias debo es",
+    "de": "was welche welcher welches wer wem wann wo warum wieso wie wieviel kann kannst darf soll muss ist sind hast",
+    "fr": "que qu'est quel quelle quels quelles qui quand ou pourquoi comment combien puis peux dois est",
+    "pl": "co jaki jaka jakie kto komu kiedy gdzie dlaczego czemu jak ile czy moge mozna",
+    "ar": "ما ماذا ماهو من متى اين وين لماذا ليش ليه كيف كم هل اي شو ايه ممكن",
+}
+
+
+def looks_like_a_question(text: str, words: Lexicon) -> bool:
+    """Whether a text ends or begins as a question does, and has a few words."""
+    said = bare_words(plain(text))
+    if len(said) < A_FEW:
+        return False
+    if text.rstrip().endswith(("?", "؟")):
+        return True
+    return said[0] in _begins(words) and not any(w[0].isdecimal() for w in said)
+
+
+@cache
+def _begins(words: Lexicon) -> frozenset[str]:
+    return frozenset(w for word in ASKING[words.code].split() for w in bare_words(plain(word))[:1])
 
 
 def is_wordy(text: str, *, few: bool = False) -> bool:

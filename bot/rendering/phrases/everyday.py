@@ -18,6 +18,7 @@ PLAIN: dict[str, str] = {
         " you both whether your programme works."
     ),
     "no_tool": N_("That is fine. Leave it out this time. You can send it when you can measure again."),
+    "one_of_a_week": N_("One reading says little. When the week is over, I tell you what it means."),
     "wait": N_("Take your time. I am here."),
     "nothing_to_time": N_("There is nothing to time just now."),
     "chat": N_("I wish I could. All I know is your check-ins and your numbers."),

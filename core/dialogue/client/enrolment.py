@@ -180,7 +180,7 @@ def _plain_question(d: ClientStep, text: str, rows: Rows) -> bool:
 
 def _as_consent(d: ClientStep, text: str) -> str:
     """What a text says of consent; a question agrees to nothing and refuses nothing ("can I stop when I like?")."""
-    if looks_like_a_question(text) or asked(text, d.words, d.facts.coach_name) is not None:
+    if looks_like_a_question(text, d.words) or asked(text, d.words, d.facts.coach_name) is not None:
         return ""
     match intent_of(text, d.words):
         case Intent.YES:
@@ -295,7 +295,7 @@ def _asks_something(d: ClientStep, text: str) -> bool:
     if asked(text, d.words, "") is not None:  # with a name it may be said to the coach
         d.say(m.Plainly("after_start", d.facts.coach_name))
         return True
-    if looks_like_a_question(text) and d.facts.coach_name:
+    if looks_like_a_question(text, d.words) and d.facts.coach_name:
         coach_thread.offer(d, text, "unknown")
         return True
     return False

@@ -122,12 +122,13 @@ def remind(d: ClientStep) -> None:
 def about_the_week(d: ClientStep, text: str) -> bool:
     """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
     answered lately that it could be kept with."""
-    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text):
+    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text, d.words):
         return False
     if not (is_wordy(text, few=True) if d.asking is None else is_a_remark(text)):
         return False
     since = min(d.today - SAME_WEEK, d.state.day or d.today)
-    rated = [r for r in d.facts.of("energy") if d.facts.local(r.taken_at).date() >= since]
+    lately = [r for r in d.facts.history if r.counts and d.facts.local(r.taken_at).date() >= since]
+    rated = [r for r in lately if r.measure == "energy"] or (lately if d.asking is not None else [])
     if not rated:
         return False
     reading = rated[-1]
@@ -141,7 +142,7 @@ def about_the_week(d: ClientStep, text: str) -> bool:
 
 def hand_on(d: ClientStep, text: str) -> bool:
     """Offer the coach what nobody here can answer; False if the text says too little, or there is no coach."""
-    if not d.facts.coach_name or not (looks_like_a_question(text) or (d.asking is None and is_wordy(text))):
+    if not d.facts.coach_name or not (looks_like_a_question(text, d.words) or (d.asking is None and is_wordy(text))):
         return False
     coach_thread.offer(d, text, "unknown")
     return True
@@ -215,6 +216,10 @@ def _good(d: ClientStep, text: str) -> None:
         return
     if measure.kind is MeasureKind.RATING:
         d.say(m.Plainly("rating", d.facts.coach_name))
+        return
+    if measure.series and d.state.pressure is not None:  # what it means is said when the week is over
+        d.say(_value(d, measure, reading))
+        d.say(m.Plainly("one_of_a_week", d.facts.coach_name))
         return
     found = readings.assessed(d, measure, reading)
     band = answers.band_for(d, measure, reading, found)

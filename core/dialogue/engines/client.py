@@ -80,21 +80,32 @@ from core.dialogue.kit.events import (
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level, plain
-from core.language.after_alarm import said_of_alarm
-from core.language.danger_signs import Answer, When, Who, answer_to_alarm, complaint_in_a_test, recognise, sightings
+from core.language.after_alarm import Later, said_of_alarm
+from core.language.danger_signs import (
+    Answer,
+    Sighting,
+    When,
+    Who,
+    answer_to_alarm,
+    complaint_in_a_test,
+    recognise,
+    sightings,
+)
 from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
+from core.language.lexicon import Question
 from core.language.questions import looks_like_a_question
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.measures.own_question import OWN_QUESTION
 from core.understanding.answers_in_text import Answer as Given
-from core.understanding.answers_in_text import correction
+from core.understanding.answers_in_text import correction, names_in
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
 
+PUT_OFF = 6  # words of "I will do it tonight"
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
@@ -223,6 +234,8 @@ def _danger(d: ClientStep, event: Text) -> bool:
     """Handle a danger sign in a text, or what is said of one; True if there was one."""
     text, asking = event.text.strip(), d.asking
     alarm = recognise(text, d.words)
+    if alarm is not None and _puts_off(d, text, alarm):
+        alarm = None
     if alarm is None and safety.in_a_test(asking):
         alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
@@ -243,6 +256,8 @@ def _danger(d: ClientStep, event: Text) -> bool:
     if alarm is None:
         awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
         later = said_of_alarm(text, d.words) if awaited else None
+        if later is Later.SAME and names_in(text, d.words):
+            later = None  # "same chair as always"
         if later is not None:
             safety.said_later(d, later)
         return later is not None
@@ -254,6 +269,14 @@ def _danger(d: ClientStep, event: Text) -> bool:
         if alarm.certain and alarm.who is Who.ME and alarm.level is not Level.EMERGENCY and d.facts.consented:
             _health_beside_a_sign(d, event)
     return True
+
+
+def _puts_off(d: ClientStep, text: str, alarm: Sighting) -> bool:
+    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands."""
+    found = everyday.question(d, text) if isinstance(d.asking, Awaiting | Enrolling) else None
+    standing = safety.standing(d)
+    brief = len(bare_words(plain(text))) <= PUT_OFF and (standing is None or standing.sign != alarm.sign)
+    return found is not None and found.question is Question.NOT_NOW and alarm.sign == "despair" and brief
 
 
 def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
@@ -400,7 +423,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
         everyday.remind(d)
-    elif looks_like_a_question(text) and everyday.hand_on(d, text):
+    elif looks_like_a_question(text, d.words) and everyday.hand_on(d, text):
         everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])

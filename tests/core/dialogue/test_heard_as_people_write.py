@@ -173,6 +173,28 @@ def test_the_measure_that_is_named_is_taken_back_and_not_the_last_one() -> None:
     assert not chat.facts.of("weight") and chat.facts.of("waist")
 
 
+def test_doing_it_tonight_puts_a_question_off_and_means_nothing_else() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("will do it tonight")
+    assert chat.heard(m.SnoozeWhen) and not chat.raised
+
+
+def test_doing_it_tonight_is_heard_where_nothing_is_asked_or_more_is_said() -> None:
+    assert Chat(NO_PRESSURE).says("will do it tonight").raised
+    assert Chat(NO_PRESSURE).due().says("7").says("I can't go on, will do it tonight").raised
+
+
+def test_the_same_chair_is_no_answer_to_how_somebody_is() -> None:
+    chat = Chat(NO_PRESSURE).says("my calf is swollen and hot")
+    assert chat.raised
+    assert not chat.says("same chair as always").did(e.Raise)
+
+
+@pytest.mark.parametrize("text", ["what chair should I use", "how heavy should I be", "will I still get the messages"])
+def test_a_question_without_its_mark_is_a_question(text: str) -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says(text)
+    assert chat.heard(m.OfferToPass) and chat.heard(m.StillOpen) and not chat.did(e.Amend)
+
+
 # --- offers -------------------------------------------------------------------------------------------------------
 
 
