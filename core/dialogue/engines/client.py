@@ -80,7 +80,7 @@ from core.dialogue.kit.events import (
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level, plain
-from core.language.after_alarm import Later, said_of_alarm
+from core.language.after_alarm import said_of_alarm
 from core.language.danger_signs import (
     Answer,
     Sighting,
@@ -100,7 +100,7 @@ from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.measures.own_question import OWN_QUESTION
 from core.understanding.answers_in_text import Answer as Given
-from core.understanding.answers_in_text import correction, names_in
+from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
@@ -256,8 +256,6 @@ def _danger(d: ClientStep, event: Text) -> bool:
     if alarm is None:
         awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
         later = said_of_alarm(text, d.words) if awaited else None
-        if later is Later.SAME and names_in(text, d.words):
-            later = None  # "same chair as always"
         if later is not None:
             safety.said_later(d, later)
         return later is not None
