@@ -274,6 +274,7 @@ def _care() -> Iterator[object]:
     yield from (m.EarlyFirst(LONG_DAY), m.EarlySecond(LONG_DAY, COACH), m.EarlyOften(COACH), m.EarlyTaken(DAY))
     yield from (m.EarlyReason(COACH), m.WalkInstead(), m.WeightLeftOut())
     yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH), m.GateStopped("999", COACH, AT))
+    yield from (m.RestWhileIll("999", COACH), m.RestWhileIll("", ""))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
         yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
@@ -430,7 +431,8 @@ def _to_the_coach() -> Iterator[object]:
         yield cm.RepeatTaken(7, "Ada", "pulse_fast", "resting_heart_rate", rate, settled, slip)
     yield cm.SignAnswered(7, "Ada", "chest_pain")
     yield from (cm.ClientWord(7, "Ada", "Can we talk?"), cm.ClientEnrolled(7, "Ada"), cm.ClientLeft("Ada"))
-    yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
+    yield from (cm.ClientPaused(7, "Ada", DAY), cm.ClientIll(7, "Ada"))
+    yield from (cm.ClientMoved("Ada"), cm.ClientUnreachable(7, "Ada"))
     yield from _of_health()
     yield from (cm.ClientBack(7, "Ada"), cm.ClientInCohort("Ada", "Spring", "Olga"))
     yield from (cm.ProgrammeEnded(7, "Ada", 11, 12), cm.ProgrammeEnded(7, "Ada", 0, 0), cm.NewRound(7, "Ada", 12, DAY))

@@ -432,6 +432,7 @@ def client_facts(steps: Steps, known: Known, history: History, opened: Invitatio
         coach_reachable=known.coach is not None and known.coach.reachable,
         deputy=None if known.deputy is None or not known.deputy.reachable else (known.deputy.id, known.deputy.name),
         coach_nights=zone_of(known.coach.zone_name) if known.coach is not None and known.coach.quiet_nights else None,
+        coach_zone=(known.coach.zone_name or "") if known.coach is not None else "",
         language=client.language,
         country=steps.country_of(zone_name) if zone_name else "",
         status=client.status,

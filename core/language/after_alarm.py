@@ -13,8 +13,9 @@ from functools import cache
 from core.language import ENGLISH, LANGUAGES, Lexicon, plain
 from core.language.cache import memoized
 from core.language.concepts import Answer, Concept
-from core.language.danger_signs import answer_to_alarm
+from core.language.danger_signs import heard_of_alarm
 from core.language.phrases import Table, compiled, cut, read
+from core.language.text import bare_words
 
 
 class Later(StrEnum):
@@ -25,7 +26,17 @@ class Later(StrEnum):
 
 
 BRIEF = 9  # words; a longer message tells of something else
+TERSE = 4  # words; a shorter message is about the alarm, whatever it says
 _GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER)
+
+THINGS = {  # what may be the same without a word about how somebody is: "same chair as always"
+    "en": "chair scales scale clothes shoes tape cuff monitor time place floor seat stick",
+    "es": "silla bascula ropa zapatos cinta brazalete hora sitio lugar suelo baston",
+    "de": "stuhl waage kleidung schuhe massband manschette gerat uhrzeit ort platz boden stock",
+    "fr": "chaise balance vetements chaussures ruban brassard tensiometre heure endroit sol canne",
+    "pl": "krzeslo krzesle waga ubranie buty tasma mankiet godzina miejsce podloga laska",
+    "ar": "كرسي الكرسي ميزان الميزان ملابس الملابس حذاء الحذاء شريط الشريط وقت الوقت مكان المكان",
+}
 
 SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.signs`
     "en": {
@@ -153,15 +164,27 @@ def said_of_alarm(text: str, words: Lexicon) -> Later | None:
         found, covered = _heard(folded, lexicon, lexicon in (words, ENGLISH))
         if covered > score:
             best, score = found, covered
+    if best is Later.SAME and _of_a_thing(folded, words):
+        return None
     if best is not None:
         return best
-    match answer_to_alarm(text, words):
+    answer, covered = heard_of_alarm(text, words)
+    if len(folded.split()) > TERSE and 2 * covered < len(
+        folded.split()
+    ):  # "forgot to say I had my hip done last week" is about something else
+        return None
+    match answer:
         case Answer.OVER:
             return Later.BETTER
         case Answer.NOT_A_SIGN:
             return Later.NOT_MEANT
         case _:
             return None
+
+
+def _of_a_thing(folded: str, words: Lexicon) -> bool:
+    things = {plain(thing) for code in {words.code, ENGLISH.code} for thing in THINGS[code].split()}
+    return not things.isdisjoint(bare_words(folded))
 
 
 def _heard(folded: str, words: Lexicon, forgiving: bool) -> tuple[Later | None, int]:

@@ -797,6 +797,11 @@ BRIEF = 7  # words of a message that a plain "no" or a person's name may stand i
 @memoized
 def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
     """What somebody answers to "Is it happening to you right now?"; None for no answer we understand."""
+    return heard_of_alarm(text, words)[0]
+
+
+def heard_of_alarm(text: str, words: Lexicon) -> tuple[Answer | None, int]:
+    """The answer, and how many words of the message speak for it."""
     folded = plain(text)
     best: Answer | None = None
     score = 0  # words that speak for it, in the language that knows most of them
@@ -806,7 +811,7 @@ def answer_to_alarm(text: str, words: Lexicon) -> Answer | None:
         heard, covered = _answer(read(pieces, table, lexicon in (words, ENGLISH)))
         if covered > score:
             best, score = heard, covered
-    return best
+    return best, score
 
 
 def _answer(said: Said[Answer | C]) -> tuple[Answer | None, int]:

@@ -211,7 +211,7 @@ def day_of_week(text: str, words: Lexicon, today: date) -> int | None:
         left = [(today + timedelta(days=n)).weekday() for n in range(7)]
         return next((day for day in left if day not in named), None) if named or not excepted else None
     if named:
-        return named[0]
+        return named[0] if len(set(named)) == 1 else None  # "Monday or Tuesday": which?
     said = when(text, words, today)
     return None if said is None or said > today + timedelta(days=7) else said.weekday()
 

@@ -122,5 +122,21 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^gute_nacht|^tschuss|^tschus|^tschau|^ciao|^auf_wiedersehen|^bis_bald|^bis_dann|^bis_morgen|^bis_nachste|"
         "^schonen_abend|^schonen_tag|^servus",
     ),
+    Question.WAIT: (
+        "^moment|^momentchen|^warte|^warten_sie|^sekunde|^kleinen_moment|^einen_moment|^einen_augenblick|^augenblick|"
+        "^bin_gleich|^gleich_wieder|^komme_gleich & !woche|wochen|urlaub|monat*",
+    ),
+    Question.TIME_ME: (
+        "^timer|^stoppuhr|zeit_stoppen|stopp_die_zeit|stoppen_sie|zeit_nehmen|die_uhr_stellen & !woche|wann",
+    ),
+    Question.CHAT: (
+        "witz|lied|gedicht|geschichte & erzahl*|kennst|sing|schreib*|sag & !kein_witz|war",
+        "wie_spat_ist_es|wie_viel_uhr|welcher_tag_ist|wie_wird_das_wetter|ist_schon_montag",
+        "ich_liebe_dich|hab_dich_lieb|heirate_mich|du_bist_lustig|du_bist_lieb|du_bist_nett",
+    ),
+    Question.SORRY: (
+        "^sorry|^entschuldigung|^entschuldige|^tut_mir_leid|^verzeihung|^pardon & "
+        "!vergess*|verpasst|spat|gewicht|taille|puls|war|nicht|falsch|kann|konnte|das",
+    ),
     Question.GLAD: ("^haha*|^hihi*|^super|^toll|^prima|^klasse|^cool|^lustig|^spitze & !aber|wetter|tag",),
 }

@@ -165,7 +165,8 @@ ENGLISH = Lexicon(
         WordRole.FILLER: split(
             "i'm afraid;im afraid;i am afraid;sadly;unfortunately;sorry to say;"
             "this week;this;week;today;sadly;unfortunately;at all;much;did;exercise;any;it's;its;it;is;"
-            "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;of course;rather;real;"
+            "was;it was;should be;be;my;the;that's;that;actually;a;number;i;really;"
+            "of course;rather;real;"
             "value;reading;oops;typo;sorry;wrong;weight;=;:;correct;"
             "once in a while;at once;once more;once again;one of these days;one of those days;for once;"
             "one moment;one second;one sec;a couple of things;one more thing;one thing"
@@ -183,7 +184,7 @@ ENGLISH = Lexicon(
             "change that to;change to;correct is;it's actually;it is actually;was actually;corrected"
         ),
         WordRole.PLEASE: split(
-            "please;pls;plz;can you;could you;can i;could i;i want to;i would like to;i'd like to;i wanna;"
+            "please;pls;plz;actually;can you;could you;can i;could i;i want to;i would like to;i'd like to;i wanna;"
             "let me;just;now;ok;okay;hi;hello;hey;thanks;thank you;i need to;may i;want to;would like to;"
             "i need;i want;show me;give me;show"
         ),

@@ -21,6 +21,63 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "what|can|should|may|which|how_much|how_many & eat|eating|food*|diet|calories|protein|sugar|bread|chocolate|"
         "alcohol|wine|beer|carbs|breakfast|snack*|vitamin* & !before|after|test|weigh*",
     ),
+    Question.CAN_STOP: (
+        "can_i|could_i|may_i|am_i_free_to|am_i_allowed_to|is_it_ok_to|what_if_i & stop|quit|leave|drop_out|opt_out|"
+        "change_my_mind|cancel & !taking|tablet*|pill*|medic*|insulin|exercis*|training|smoking|drinking|eating",
+    ),
+    Question.ABOUT: (
+        "what|whats & this_about|all_about|is_this_for|this_for|do_you_do|does_this_do|is_this_thing|samehour",
+        "how_does_this_work|how_does_it_work|how_do_you_work|what_is_this_thing|what_is_the_idea|whats_the_idea|"
+        "tell_me_more_about_this|what_am_i_signing_up_for",
+        "will_you|do_you|are_you_going_to|how_often_will_you|how_often_do_you & "
+        "write|message|text|ask_me|contact|bother & every_day|daily|often|every_week|weekly|all_the_time|a_lot",
+    ),
+    Question.ILL: (
+        "i_have|ive|ive_got|i_got|got|have|caught|caught_a|down_with|in_bed_with|came_down_with|coming_down_with|"
+        "recovering_from|tested|i_am|im|laid_up_with|with & "
+        "flu|the_flu|covid|corona|a_cold|bad_cold|stinking_cold|heavy_cold|head_cold|bug|tummy_bug|stomach_bug|"
+        "tonsillitis|bronchitis|sinusitis|virus|infection|chest_infection|fever|temperature|norovirus|shingles|"
+        "food_poisoning|migraine & "
+        "!can|should|may|he|she|they|husband*|wife|son|daughter|mum|dad|mother|father|sister|brother|friend*|kids|"
+        "neighbour*|grandson|granddaughter|last_month|last_year|years_ago|no|not|never|havent|if|is|does|did",
+        "^covid|^flu|^tested & positive|again|since|for|days|in_bed",
+    ),
+    Question.RESCHEDULE: (
+        "remind|ask|message|write|text|check_in|check_ins|ping|do_it|do_this & instead|from_now_on|in_future|always|"
+        "every_week|earlier|another_day|another_time|different_day|different_time|change|move|better|rather & "
+        "!coach|husband|weigh|if|weight|waist|pulse",
+        "can_we|could_we|can_you|could_you|id_like_to|i_want_to|how_do_i|how_can_i|i_need_to & change|move|switch|"
+        "shift & day|time|slot|check_in|reminder|it & !goal|coach|measure*|unit*|language|weight|number",
+    ),
+    Question.TAKE_OUT: (
+        "delete|remove|take_out|scrap|cancel|erase|cross_out|get_rid_of|strike_out|discard|undo & "
+        "one|number|value|reading|entry|weight|waist|hip|hips|pulse|blood_pressure|energy|result|last & "
+        "!everything|all|account|data|me|every",
+    ),
+    Question.NO_TOOL: (
+        "no|dont_have|havent_got|have_no|havent|without|lost|cant_find|broken|broke|bust|flat_battery|battery|dead|"
+        "mislaid|not_working|isnt_working|wont_work|stopped_working|packed_up|dont_own|lent & "
+        "tape|tape_measure|measuring_tape|scales|scale|cuff|monitor|stopwatch|watch|chair|bp_machine|machine|"
+        "tape_measures",
+        "battery_dead|batteries_dead|battery_is_dead|batteries_are_dead|battery_flat|battery_is_flat|battery_ran_out|"
+        "left_my_monitor|left_my_cuff|forgot_my_monitor|left_the_monitor & !phone|car|laptop|mobile",
+    ),
+    Question.MAY_SEND: (
+        "can|could|may|shall|should|do_you_want|is_it_ok_to|want_me_to & "
+        "send|give|tell|add|text|enter|record|log|have & "
+        "blood_pressure|bp|pulse|heart_rate|weight|waist|hips|steps|readings|numbers|number & "
+        "!photo*|picture*|coach|rowan|you_send|me_a|you_tell|you_give|screenshot*",
+    ),
+    Question.NOT_NOW: (
+        "later|tonight|this_evening|after_work|after_lunch|after_dinner|when_i_am_home|when_im_home|when_i_get_home|"
+        "when_i_get_in|in_a_bit|in_an_hour|another_time|some_other_time|tomorrow|at_the_weekend & "
+        "ill|i_will|will_do|do_it|do_that|doing_it|answer|reply|send|finish|get_back|ask_me|remind_me|measure|"
+        "let_you & "
+        "!rowan|instead|always|from_now_on|weigh|stop|see|call|ring|can_i|should",
+        "no_time|havent_time|havent_got_time|not_got_time|in_a_rush|in_a_hurry|cant_talk|cant_right_now|cant_just_now|"
+        "cant_now|not_a_good_time|bad_time|im_driving|i_am_driving|in_a_meeting|im_busy|i_am_busy|bit_busy|too_busy|"
+        "on_the_bus|on_the_train & !last|this_week|week|was|were|exercise|train_station|to_exercise|for_exercise",
+    ),
     Question.FREE: (
         "is|does|do_i|how_much|will|what & free|cost|costs|pay|price|charge|charged & !time|day|slot|hour",
     ),
@@ -74,6 +131,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "when|which_day|what_day & weigh_in|next_weigh*|weigh_again",
     ),
     Question.CHANGED: (
+        "how_much_have_i|how_much_did_i|how_many_kilos|how_many_pounds|have_i & lost|gained|put_on|lose|gain & "
+        "!need|want|should|can|to",
         "i|ive|my|have_i|did_my|has_my|did_i & lost|gained|put_on|dropped|shed|gone_up|gone_down|went_up|went_down|"
         "come_down|go_down|go_up|gain|lose|lost_some|changed|shrunk & weight|kilo*|kg|kgs|pound*|lb|lbs|stone|cm|"
         "inch*|waist|hips|pulse|blood_pressure|belly|tummy & !want*|need|how|help|cant|to|now|friend|sister|brother|"
@@ -142,12 +201,32 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.SWEARING: (
         "fuck*|shit|shite|bullshit|bollocks|crap|arse|arsehole|asshole|wtf|bloody_stupid|bloody_useless|stupid_bot|"
         "stupid_thing|stupid_machine|you_idiot|useless|rubbish|piss_off|pissed_off|you_suck|hate_you|hate_this|"
-        "shut_up|this_is_stupid|so_annoying|fed_up_with_this|fed_up_with_you & !feel|felt|feeling|like_shit|like_crap|"
+        "shut_up|this_is_stupid|so_annoying|ffs|for_gods_sake|"
+        "for_goodness_sake|fed_up_with_this|fed_up_with_you & !feel|felt|feeling|like_shit|like_crap|"
         "pain|hurt*|sleep|slept|life|myself|body",
     ),
     Question.BYE: (
         "^good_night|^goodnight|^night_night|^bye|^goodbye|^see_you|^see_ya|^take_care|^have_a_nice|^have_a_good|"
         "^talk_soon|^until_next|^till_next|^cheerio & !feel",
+    ),
+    Question.WAIT: (
+        "^hang_on|^hold_on|^one_sec|^one_second|^one_moment|^just_a_sec|^just_a_second|^just_a_moment|^just_a_minute|"
+        "^wait_a|^bear_with_me|^brb|^two_minutes|^give_me_a_sec|^give_me_a_second|^give_me_a_moment & "
+        "!weeks|week|holiday|months",
+    ),
+    Question.TIME_ME: (
+        "^timer|^stopwatch|^stop_watch|time_me|time_it|start_the_clock|start_the_timer|set_a_timer|use_the_timer|"
+        "count_the_seconds|count_the_time|tell_me_when & !every|week|next|last|weigh|results",
+    ),
+    Question.CHAT: (
+        "tell_me_a_joke|joke|sing|song|poem|story & tell|know|sing|write|say & !not_a_joke|no_joke|only|was",
+        "what_time_is_it|whats_the_time|whats_the_date|what_day_is_it|is_it_monday|is_it_friday|weather_today|"
+        "what_is_the_weather|whats_the_weather|will_it_rain",
+        "i_love_you|love_you|marry_me|will_you_marry_me|you_are_lovely|youre_lovely|you_are_funny|youre_funny|good_bot",
+    ),
+    Question.SORRY: (
+        "^sorry|^im_sorry|^i_am_sorry|^apologies|^my_apologies|^oops_sorry & "
+        "!for_your|i_forgot|forgot|missed|late|weight|waist|pulse|was|meant|not|wrong|cant|dont|didnt|its|it",
     ),
     Question.GLAD: (
         "^haha*|^hehe*|^lol|^hihi*|^funny|^cool|^brilliant|^lovely|^wow|^hooray|^yay & !weather|day|it|but",

@@ -58,7 +58,10 @@ CALENDAR = Calendar(
         "any;any day;whenever;every day is fine;all days;no matter;doesn't matter;does not matter;you choose;"
         "all the same"
     ),
-    except_=split("except;but not;apart from;other than;not on;only not"),
+    except_=split(
+        "except;but not;apart from;other than;not on;only not;are bad;is bad;no good;not good;do not suit;don't suit;"
+        "does not suit;doesn't suit;does not work;doesn't work;do not work;don't work;can't do;cannot do;are out;is out"
+    ),
     place_ends=split(
         "until;till;for;this;now;next;from;since;and;with;so;but;today;tomorrow;on;at the moment;"
         "because;time;at;again;right;currently;please"
@@ -75,7 +78,8 @@ WISHES = {
         "yes;y;yep;yeah;yup;ya;yes …;sure;sure …;ok;okay;okey;k;correct;right;that's right;"
         "that is right;of course;exactly;true;indeed;please do;go ahead;fine;yes it is;yes i do;"
         "i agree;agreed;agree;i do;absolutely;definitely;aye;that's it;that's correct;"
-        "that is correct;it is;sounds good;👍;✅;👌;🆗;✔"
+        "that is correct;it is;sounds good;fine by me;fine with me;ok then;okay then;happy to;"
+        "happy with that;no problem;let's do it;lets do it;count me in;👍;✅;👌;🆗;✔"
     ),
     Intent.NO: split(
         "no;n;nope;nah;no …;not really;wrong;that's wrong;incorrect;that is wrong;false;none;neither;"
@@ -83,7 +87,7 @@ WISHES = {
         "none of them;none of these;none of those;👎;❌;✖"
     ),
     Intent.HELP: split(
-        "help;help …;help me …;?;??;how;how …;what can i do;what can you do;what now;what do i do;"
+        "help;help …;help me …;?;??;how;what can i do;what can you do;what now;what do i do;"
         "what should i do;i don't understand …;i do not understand …;don't understand;"
         "not sure what to do;… i need help …;how does this work;what is this;i'm stuck;i am stuck;"
         "i'm lost;instructions;explain …;menu;info;commands;how do i …;how to …;what do you mean;"
@@ -96,7 +100,8 @@ WISHES = {
         "i have no tape;haven't got scales;not today;not today …;skip for now;nothing to send"
     ),
     Intent.LATER: split(
-        "later;later …;not now;not now …;remind me …;remind me later;in a bit;in a while;snooze;"
+        "later;later …;not now;not now …;no time;no time …;not got time …;remind me …;"
+        "remind me later;in a bit;in a while;snooze;"
         "snooze …;another time;some other time;busy;i'm busy …;i am busy …;busy now;ask me later;"
         "ask me again …;ask again …;ask me tomorrow;tonight;this evening;this afternoon;in an hour;"
         "in a minute;tomorrow;tomorrow …;can we do this later;do it later;i'll do it later;"
@@ -115,7 +120,9 @@ WISHES = {
         "i sent the wrong number;ignore the last …;correct that;correct it"
     ),
     Intent.COACH: split(
-        "coach;coach …;talk to coach;… my coach …;… the coach …;tell my coach …;message …;write to coach …;"
+        "coach;coach …;talk to coach;talk to my coach …;speak to my coach …;talk to the coach …;speak to the coach …;"
+        "i want to talk to my coach …;can i talk to my coach …;i need my coach …;… my coach …;… the coach …;"
+        "tell my coach …;message …;write to coach …;"
         "… speak to someone …;… talk to someone …;… talk to a person …;… a human …;… speak to a person …;"
         "human;person;instructor;… my instructor …;… my trainer …;trainer;call me;call me …;contact …"
     ),
@@ -259,7 +266,8 @@ WISHES = {
     ),
     Intent.DONT_KNOW: split(
         "i don't know;don't know;dunno;no idea;not sure;i'm not sure;i am not sure;i do not know;unsure;idk;"
-        "i don't know …;no clue;i can't remember;can't remember;don't remember;hard to say"
+        "i don't know …;no clue;no idea …;no clue …;not sure …;i'm not sure …;i can't remember;can't remember;"
+        "don't remember;hard to say"
     ),
 }
 

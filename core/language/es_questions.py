@@ -110,5 +110,23 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "callate|inutil & !siento|duele*|dolor|vida|cuerpo|encuentro",
     ),
     Question.BYE: ("^buenas_noches|^adios|^hasta_luego|^hasta_manana|^hasta_pronto|^cuidate|^chao|^nos_vemos",),
+    Question.WAIT: (
+        "^espera|^espere|^un_momento|^un_momentito|^un_segundo|^un_segundito|^dame_un|^deme_un|"
+        "^ya_vuelvo|^ahora_vuelvo & "
+        "!semana|semanas|vacaciones|mes|meses",
+    ),
+    Question.TIME_ME: (
+        "^cronometro|^temporizador|cronometrame|cronometreme|pon_el_cronometro|cuenta_el_tiempo|toma_el_tiempo & "
+        "!semana|cuando",
+    ),
+    Question.CHAT: (
+        "chiste|cancion|poema|cuento & cuenta*|sabes|canta|escribe|di|dime & !no_es|era",
+        "que_hora_es|que_dia_es|que_tiempo_hace|va_a_llover|ya_es_lunes",
+        "te_quiero|te_amo|casate_conmigo|eres_gracioso|eres_graciosa|eres_un_encanto|que_majo",
+    ),
+    Question.SORRY: (
+        "^perdon|^perdona|^perdone|^lo_siento|^disculpa|^disculpe|^disculpas & "
+        "!olvid*|tarde|peso|cintura|pulso|era|no|mal|puedo|pude|es",
+    ),
     Question.GLAD: ("^jaja*|^jeje*|^genial|^estupendo|^que_bien|^guay|^que_risa & !pero|dia|tiempo",),
 }

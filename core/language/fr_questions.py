@@ -113,5 +113,22 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^bonne_nuit|^au_revoir|^a_bientot|^a_demain|^a_la_prochaine|^bonne_soiree|^bonne_journee|^salut_a|^ciao|"
         "^prends_soin",
     ),
+    Question.WAIT: (
+        "^attends|^attendez|^un_moment|^un_instant|^une_seconde|^une_minute|^deux_minutes|^je_reviens|^patience & "
+        "!semaine|semaines|vacances|mois",
+    ),
+    Question.TIME_ME: (
+        "^chrono|^chronometre|^minuteur|chronometrez_moi|chronometre_moi|lance_le_chrono|lancez_le_chrono|"
+        "compte_le_temps|comptez_le_temps & !semaine|quand",
+    ),
+    Question.CHAT: (
+        "blague|chanson|poeme|histoire & raconte*|connais|connaissez|chante*|ecris|dis & !pas_une|etait",
+        "quelle_heure|quel_jour_on_est|on_est_quel_jour|quel_temps|il_va_pleuvoir|on_est_lundi",
+        "je_t_aime|je_vous_aime|epouse_moi|tu_es_drole|vous_etes_drole|tu_es_gentil|vous_etes_gentil",
+    ),
+    Question.SORRY: (
+        "^desole|^desolee|^pardon|^excuse_moi|^excusez_moi|^je_m_excuse|^mes_excuses & "
+        "!oubli*|retard|poids|taille|pouls|etait|pas|faux|peux|c|ai",
+    ),
     Question.GLAD: ("^haha*|^hihi*|^super|^genial|^chouette|^cool|^mdr|^parfait & !mais|temps|jour",),
 }

@@ -96,6 +96,18 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     return intent
 
 
+@memoized
+def in_passing(text: str, words: Lexicon) -> bool:
+    """Whether the intent of a message stands in the middle of it: "my coach is rude" names the coach, and asks for
+    nobody."""
+    table = _intent_table(words)
+    said = bare_words(plain(text))[:READ]
+    if " ".join(said) in table.whole or " ".join(_without(said, table.polite)) in table.whole:
+        return False
+    meaning = _without(said, table.polite) or said
+    return _beginning(meaning, table.starts) is None and _beginning(said, table.starts) is None
+
+
 def _without(said: Sequence[str], polite: set[str]) -> list[str]:
     """Strip polite words from both ends: "can you please help me" is "help me"."""
     said = list(said)

@@ -118,6 +118,18 @@ class Question(StrEnum):
 
     MEDICAL = "medical"  # tablets, illness, exercise with a complaint: for somebody who treats people
     FOOD = "food"
+    CAN_STOP = "can_stop"  # may I stop when I like?
+    ABOUT = "about"  # what is this?
+    ILL = "ill"  # an illness that everybody has now and then
+    RESCHEDULE = "reschedule"  # another day or time from now on
+    TAKE_OUT = "take_out"  # one number should not count
+    NO_TOOL = "no_tool"  # no tape, no scales, no battery
+    NOT_NOW = "not_now"
+    WAIT = "wait"  # a moment
+    TIME_ME = "time_me"
+    CHAT = "chat"  # "tell me a joke"
+    SORRY = "sorry"
+    MAY_SEND = "may_send"  # may I send my blood pressure, too?
     FREE = "free"
     WHO_SEES = "who_sees"
     FOR_COACH = "for_coach"  # words meant for the coach

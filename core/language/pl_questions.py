@@ -103,5 +103,22 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^dobranoc|^do_widzenia|^do_zobaczenia|^pa|^na_razie|^narazie|^trzymaj_sie|^do_jutra|^milego_dnia|"
         "^milego_wieczoru",
     ),
+    Question.WAIT: (
+        "^czekaj|^poczekaj|^chwila|^chwileczke|^chwilke|^moment|^momencik|^sekunda|^sekundke|"
+        "^zaraz_wracam|^juz_wracam & "
+        "!tydzien|tygodnie|urlop*|miesiac*",
+    ),
+    Question.TIME_ME: (
+        "^stoper|^minutnik|zmierz_czas|mierz_czas|wlacz_stoper|licz_czas|odmierz_czas & !tydzien|kiedy",
+    ),
+    Question.CHAT: (
+        "dowcip|zart|kawal|piosenk*|wiersz*|bajk* & opowiedz|znasz|zaspiewaj|napisz|powiedz & !to_nie|byl",
+        "ktora_godzina|jaki_dzis_dzien|jaki_mamy_dzien|jaka_pogoda|bedzie_padac|czy_juz_poniedzialek",
+        "kocham_cie|wyjdz_za_mnie|ozen_sie|jestes_zabawny|jestes_zabawna|jestes_mily|jestes_kochany",
+    ),
+    Question.SORRY: (
+        "^przepraszam|^sorry|^sory|^wybacz|^prosze_wybaczyc & "
+        "!zapomn*|spozn*|waga|pas|talia|tetno|bylo|nie|zle|moge|moglem|to",
+    ),
     Question.GLAD: ("^haha*|^hehe*|^hihi*|^super|^swietnie|^ekstra|^fajnie|^brawo|^smieszne & !ale|pogod*|dzien",),
 }

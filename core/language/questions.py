@@ -18,15 +18,17 @@ from core.language.word_groups import groups_of, phrases_of, stands_at
 
 COACH = "@"
 LONGEST = 16  # words of a clause; a longer one tells a story
-TWO, A_FEW, WORDY = 2, 3, 4  # words
+TWO, A_FEW, WORDY, A_SENTENCE = 2, 3, 4, 5  # words
 NUMBERS = frozenset(  # what may hold a number
     {
         Question.CHANGED,
+        Question.CHAT,
         Question.FOR_COACH,
         Question.GOOD,
         Question.HOW_OFTEN,
         Question.MEDICAL,
         Question.OVER,
+        Question.RESCHEDULE,
         Question.SINCE,
     }
 )
@@ -130,11 +132,38 @@ def _words(text: str, names: frozenset[str]) -> list[str]:
     return said
 
 
-def looks_like_a_question(text: str) -> bool:
-    """Whether a text ends as a question does, and has a few words."""
-    return text.rstrip().endswith(("?", "؟")) and len(bare_words(plain(text))) >= A_FEW
+ASKING = {  # how a question begins that has no mark at its end
+    "en": "what which who whose whom when where why how can could should shall may do does did is are will would am",
+    "es": "que cual cuales quien quienes cuando donde cuanto cuanta cuantos cuantas como puedo podria podrias debo es",
+    "de": "was welche welcher welches wer wem wann wo warum wieso wie wieviel kann kannst darf soll muss ist sind hast",
+    "fr": "que qu'est quel quelle quels quelles qui quand ou pourquoi comment combien puis peux dois est",
+    "pl": "co jaki jaka jakie kto komu kiedy gdzie dlaczego czemu jak ile czy moge mozna",
+    "ar": "ما ماذا ماهو من متى اين وين لماذا ليش ليه كيف كم هل اي شو ايه ممكن",
+}
+
+
+def looks_like_a_question(text: str, words: Lexicon) -> bool:
+    """Whether a text ends or begins as a question does, and has a few words."""
+    said = bare_words(plain(text))
+    if len(said) < A_FEW:
+        return False
+    if text.rstrip().endswith(("?", "؟")):
+        return True
+    return said[0] in _begins(words) and not any(w[0].isdecimal() for w in said)
+
+
+@cache
+def _begins(words: Lexicon) -> frozenset[str]:
+    return frozenset(w for word in ASKING[words.code].split() for w in bare_words(plain(word))[:1])
 
 
 def is_wordy(text: str, *, few: bool = False) -> bool:
     """Whether a text says something in words rather than trying to be an answer. few: two words are enough."""
     return sum(not w[0].isdecimal() for w in bare_words(plain(text))) >= (TWO if few else WORDY)
+
+
+def is_a_remark(text: str) -> bool:
+    """Whether a text that answers nothing tells something all the same: a sentence, or a few words around a number."""
+    said = bare_words(plain(text))
+    words = sum(not w[0].isdecimal() for w in said)
+    return words >= (TWO if words < len(said) else A_SENTENCE)

@@ -14,13 +14,14 @@ from itertools import pairwise
 from core.language import Lexicon, UnitPart, WordRole, lexicon_of, plain
 from core.language.amounts import amounts
 from core.language.cache import memoized
-from core.language.tokens import Token, tokens
+from core.language.tokens import UNKNOWN, Token, tokens
 from core.measures.measure import Measure, Misunderstood, Understood, Why
 from core.quantity import FACTOR, Dimension, Unit, convertible
 
 _ONE_NUMBER = re.compile(r"\s*\d{1,6}(?:[.,]\d{1,3})?\s*", re.ASCII)
 _CUTS = frozenset(",;.!?()")
 ACTIVITY = "activity_minutes"
+HIGHEST = 280  # mmHg: ours, above it two numbers are no blood pressure
 LONGEST_LIST = 12  # numbers in one message; more cannot be an answer to a check-in
 
 
@@ -255,11 +256,11 @@ def _fits(asked: Measure, unit: Unit) -> bool:
 
 
 def _is_pressure(toks: Sequence[Token]) -> bool:
-    """ "128/82": two numbers of two or three figures with a slash."""
+    """ "128/82", "128 over 82": two numbers of two or three figures with a slash, or what is said for it."""
     for a, stroke, b in zip(toks, toks[1:], toks[2:], strict=False):
-        if stroke.text == "/" and len(a.digits) in (2, 3) and len(b.digits) in (2, 3):
+        if stroke.has(WordRole.OVER) and len(a.digits) in (2, 3) and len(b.digits) in (2, 3):
             high, low = a.entry.number, b.entry.number
-            if high is not None and low is not None and high >= 60 and 30 <= low <= high - 10:
+            if high is not None and low is not None and 60 <= high <= HIGHEST and 30 <= low <= high - 10:
                 return not any(t.entry.units and Unit.MILLIMETRE_OF_MERCURY not in t.entry.units for t in toks)
     return False
 
@@ -290,7 +291,8 @@ def correction(text: str, words: Lexicon) -> str | None:
     meant = [i for i, t in enumerate(toks) if t.has(WordRole.MEANT) and i < numbers[-1]]
     if meant:
         return folded[toks[meant[-1] + 1].start :].lstrip(" :,-")
-    if len(toks) <= 6 and len(numbers) == 1 and any(t.has(WordRole.MEANT) for t in toks[numbers[0] + 1 :]):
+    instead = len(toks) <= 6 and len(numbers) == 1 and any(t.has(WordRole.MEANT) for t in toks[numbers[0] + 1 :])
+    if instead and not any(t.word and t.entry is UNKNOWN for t in toks[: numbers[0]]):
         return folded[toks[_back(toks, numbers[0])].start :]  # "82.6 instead"
     if toks[0].has(WordRole.SORRY) or toks[0].text == "*":
         for token in toks[1 : numbers[0]]:

@@ -117,6 +117,21 @@ def welcome(said: m.Welcome, v: Voice) -> str:
     )
 
 
+@phrase(em.ConsentUnclear)
+def consent_unclear(said: em.ConsentUnclear, v: Voice) -> str:
+    return v.sentences(
+        v.say("First I need your yes or no."),
+        v.say("May I keep your answers and show them to {coach}? You can stop at any time.", coach=v.coach(said.coach)),
+    )
+
+
+@phrase(em.EnrolStillUnclear)
+def enrol_still_unclear(said: em.EnrolStillUnclear, v: Voice) -> str:
+    if said.skippable:
+        return v.say("I still cannot read it. Press a button if one fits, or leave it out for now.")
+    return v.say("I still cannot read it. Press a button if one fits, or ask your coach.")
+
+
 @phrase(m.WhatIsKept)
 def what_is_kept(said: m.WhatIsKept, v: Voice) -> str:
     coach = v.coach(said.coach)

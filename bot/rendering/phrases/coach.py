@@ -477,6 +477,11 @@ def client_paused(said: cm.ClientPaused, v: Voice) -> str:
     return v.say("{name} takes a break until this day: {day}.", name=v.name(said.name), day=v.day(said.until))
 
 
+@phrase(cm.ClientIll)
+def client_ill(said: cm.ClientIll, v: Voice) -> str:
+    return v.say("{name} is ill, as people are now and then. I ask for no test today.", name=v.name(said.name))
+
+
 @phrase(cm.ClientMoved)
 def client_moved(said: cm.ClientMoved, v: Voice) -> str:
     return v.say("{name} has moved to another coach. You no longer see their answers.", name=v.name(said.name))

@@ -12,6 +12,19 @@ from core.dialogue.client import messages as m
 from core.measures.weight import WEIGHT
 
 PLAIN: dict[str, str] = {
+    "can_stop": N_("Yes. You can stop at any time, or take a break. Just tell me. Nobody minds."),
+    "about": N_(
+        "Once a week, at your time, I ask you a few short things. You see what changes, and so does {coach}. That shows"
+        " you both whether your programme works."
+    ),
+    "no_tool": N_("That is fine. Leave it out this time. You can send it when you can measure again."),
+    "one_of_a_week": N_("One reading says little. When the week is over, I tell you what it means."),
+    "wait": N_("Take your time. I am here."),
+    "nothing_to_time": N_("There is nothing to time just now."),
+    "chat": N_("I wish I could. All I know is your check-ins and your numbers."),
+    "sorry": N_("No need to be sorry."),
+    "may_send": N_("Yes, just send it. Say what it is, like this: pulse 68."),
+    "after_start": N_("I can tell you more about that once we have started."),
     "free": N_("I take no money. If your programme has a price, {coach} can tell you."),
     "who_sees": N_(
         "{coach} sees your answers. The people who run this service can reach them too, to keep it working. A group"

@@ -116,11 +116,25 @@ def gate_signs(said: m.GateSigns, v: Voice) -> str:
 def gate_stopped(said: m.GateStopped, v: Voice) -> str:
     return v.sentences(
         v.say("Then we do no test today. Please rest, and ask a doctor or nurse if it is new or does not go away."),
-        v.say(
-            "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
-            number=_number(v, said.number),
-        ),
+        _when_to_call(v, said.number),
         told(v, said.coach, said.at),
+    )
+
+
+@phrase(m.RestWhileIll)
+def rest_while_ill(said: m.RestWhileIll, v: Voice) -> str:
+    return v.sentences(
+        v.say("I am sorry you are ill. Rest comes first, and the rest of my questions can wait."),
+        v.say("I ask for no test until you are well."),
+        _when_to_call(v, said.number),
+        v.say("{coach} will hear that you are ill.", coach=v.coach(said.coach)) if said.coach else "",
+    )
+
+
+def _when_to_call(v: Voice, number: str) -> Html:
+    return v.say(
+        "For chest pain, fainting, trouble breathing or sudden weakness, call {number} now.",
+        number=_number(v, number),
     )
 
 

@@ -4,6 +4,7 @@ corrections.py."""
 from __future__ import annotations
 
 import re
+from collections.abc import Collection
 from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
@@ -34,11 +35,11 @@ from core.judging.assess import Assessment, derive_all
 from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
-from core.language import plain
+from core.language import Lexicon, plain
 from core.language.danger_signs import Sighting
 from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood
+from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood, never
 from core.quantity import Unit
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
@@ -54,16 +55,29 @@ _PARTS = re.compile(r"[,;.!?\n]+\s+|\n|،")
 A_REMARK, LONGEST_REMARK = 2, 300  # words, characters
 NO_TABLE_FITS = frozenset({"medicine_slows_the_pulse"})  # notes of a band that says nothing of this person
 PATIENCE = 2  # misunderstood answers before the card is offered
-ANY_TIME = tuple(key for key, measure in MEASURES.items() if measure.in_every_check_in or measure.guarded)
+ANY_TIME = tuple(  # taken whether or not they are in the plan; what can alarm must never be passed over
+    key
+    for key, measure in MEASURES.items()
+    if measure.in_every_check_in or measure.guarded or measure.alarm is not never
+)
 
 
 def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     """Parse the readings in a message: for the open question first, then for others this client may send."""
     keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *ANY_TIME))
+    if asked is not None and _of_another(text, d.words, asked, keys):
+        return ()
     others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
     prefer = d.unit(asked) if asked is not None else None
     prefers = {x.key: d.unit(x) for x in others}
     return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
+
+
+def _of_another(text: str, words: Lexicon, asked: Measure, keys: Collection[str]) -> bool:
+    """Whether a text names only measures of the body that are not in the plan: its numbers are no answer."""
+    named = names_in(text, words)
+    body = {key for key in named if MEASURES[key].kind is MeasureKind.BODY}
+    return bool(body) and body == named and not body & {*keys, asked.key, asked.second_called or asked.key}
 
 
 # --- readings sent along with a danger sign ---------------------------------------------------------------------

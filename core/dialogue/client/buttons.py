@@ -507,7 +507,7 @@ BUTTONS = _by_verb(
     _any_time("time", _time, Lasts.OPEN),
     _any_time("count", _count, Lasts.OPEN),
     _while_fresh("begin", _begin),
-    _any_time("pass", lambda d, *_: coach_thread.pass_offered(d)),
+    _any_time("pass", lambda d, value, *_: coach_thread.pass_offered(d, value)),
     _any_time("word", lambda d, *_: coach_thread.message_coach(d)),
     _any_time("alarm", lambda d, value, _: _alarm(d, value, ours=True)),
     _any_time("now", _now),

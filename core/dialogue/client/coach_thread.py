@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
+from zlib import crc32
 
 from core.care import Status
 from core.dialogue.client import check_in, help_and_menu
@@ -56,17 +57,28 @@ def answers_go_to(d: ClientStep) -> tuple[int, str] | None:
 
 def offer(d: ClientStep, text: str, why: str) -> None:
     """Offer to pass words on as they were written; one button does it, and an open question stays open."""
-    d.become(offered=text[:LONGEST_WORD])
-    d.say(m.OfferToPass(why, d.facts.coach_name), (Choice("pass_on", "pass"),))
+    words = text[:LONGEST_WORD]
+    d.become(offered=words, offer_open=True)
+    d.say(m.OfferToPass(why, d.facts.coach_name), (Choice("pass_on", f"pass:{_mark(words)}"),))
 
 
-def pass_offered(d: ClientStep) -> bool:
-    """Pass on the words that were offered; False if there are none any more."""
-    if not d.state.offered:
+def _mark(words: str) -> str:
+    """Names the words of an offer in its button, so that an old button does not pass on newer words."""
+    return f"{crc32(words.encode('utf-8', 'replace')):08x}"
+
+
+def pass_offered(d: ClientStep, mark: str) -> bool:
+    """Pass on the words that a button was drawn for; False if they are not there any more. mark: "" in older ones."""
+    if not d.state.offered or mark not in ("", _mark(d.state.offered)):
         return False
     pass_on(d, d.state.offered)
     d.become(offered="")
     return True
+
+
+def offer_accepted(d: ClientStep) -> bool:
+    """Pass on words for a yes that was typed right after the offer; False if something else was said in between."""
+    return d.before.offer_open and pass_offered(d, "")
 
 
 def from_coach(d: ClientStep, event: FromCoach) -> None:

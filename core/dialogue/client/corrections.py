@@ -120,16 +120,17 @@ def _was_early(d: ClientStep, written: Written) -> bool:
     return old.how is How.EARLY if old is not None else MEASURES[written.measure].guarded and weighing_guard.is_early(d)
 
 
-def undo(d: ClientStep) -> None:
-    """Withdraw the last reading, or the health facts noted since. An open check-in asks for a reading again."""
-    if _fact_is_last(d) and d.state.facts_noted is not None:
+def undo(d: ClientStep, named: frozenset[str] = frozenset()) -> None:
+    """Withdraw the last reading, or the health facts noted since. An open check-in asks for a reading again. named:
+    measures, of which the last is meant."""
+    if not named and _fact_is_last(d) and d.state.facts_noted is not None:
         health.undo(d, str(d.state.facts_noted.mark))
         health.settle(d)
         return
-    if not d.state.written:
+    last = next((w for w in reversed(d.state.written) if not named or w.measure in named), None)
+    if last is None:
         d.say(m.NothingToUndo())
         return
-    last = d.state.written[-1]
     old = readings.by_key(d, last.key)
     if old is not None and _goes_further(d, old):
         back = d.asking.back if isinstance(d.asking, Setting) else d.asking

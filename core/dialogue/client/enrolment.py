@@ -10,7 +10,7 @@ from decimal import ROUND_FLOOR, Decimal
 
 from core.care import NumberVisibility, Slot, Status
 from core.client import Background, Caution, Sex
-from core.dialogue.client import before_exercise, check_in, cohort_membership, needed, readings
+from core.dialogue.client import before_exercise, check_in, coach_thread, cohort_membership, needed, readings
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import TURNED_AWAY, CancelTimer, ChangeClient, NotifyCoach, SetTimer
@@ -28,10 +28,10 @@ from core.language import ENGLISH, Intent, plain
 from core.language.days import day_of_week
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
-from core.language.questions import asked
+from core.language.questions import asked, looks_like_a_question
 from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import Measure, MeasureKind, Understood
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood
 from core.measures.own_question import OWN_QUESTION
 from core.measures.weight import WEIGHT
 from core.quantity import Amount, Better, Unit
@@ -39,6 +39,7 @@ from core.reading import How, Reading
 from core.understanding.answers_in_text import whole_numbers
 from core.understanding.health_facts import HealthFact, Stance, What, health_in
 from core.understanding.plausibility import DoubtKind, doubt
+from core.understanding.stories import tells
 
 ADULT = 18
 OLDEST = 110
@@ -55,6 +56,8 @@ UNITS_CALLED = {
 }
 PLAIN = frozenset(  # what anybody may ask before there is an answer to speak of
     {
+        Question.ABOUT,
+        Question.CAN_STOP,
         Question.FREE,
         Question.WHO_SEES,
         Question.WHO,
@@ -156,9 +159,11 @@ def consenting(d: ClientStep, event: Text | Press) -> None:
                 m.WhatIsKept(d.facts.coach_name),
                 *_AGREE,
             )
+        case "about":
+            d.say(m.Plainly(Question.ABOUT.value, d.facts.coach_name), *_AGREE)
         case _:
             if not (isinstance(event, Text) and _plain_question(d, event.text, _AGREE)):
-                ask_consent(d, d.facts.name, d.facts.coach_name)
+                d.say(em.ConsentUnclear(d.facts.coach_name), *_AGREE, (Choice("what_is_kept", "consent:what"),))
 
 
 _AGREE: Rows = ((Choice("agree", "consent:yes"), Choice("decline", "consent:no")),)
@@ -174,13 +179,18 @@ def _plain_question(d: ClientStep, text: str, rows: Rows) -> bool:
 
 
 def _as_consent(d: ClientStep, text: str) -> str:
+    """What a text says of consent; a question agrees to nothing and refuses nothing ("can I stop when I like?")."""
+    if looks_like_a_question(text, d.words) or asked(text, d.words, d.facts.coach_name) is not None:
+        return ""
     match intent_of(text, d.words):
         case Intent.YES:
             return "yes"
         case Intent.NO | Intent.STOP | Intent.LEAVE:
             return "no"
-        case Intent.WHY | Intent.HELP | Intent.MY_DATA:
+        case Intent.WHY | Intent.MY_DATA:
             return "what"
+        case Intent.HELP:
+            return "about"
         case _:
             return ""
 
@@ -198,7 +208,7 @@ def _next(d: ClientStep, asking: Enrolling, left: tuple[str, ...]) -> None:
         if asking.question in needed.READINESS and not left:
             before_exercise.say_verdict(d)
     if left:
-        needed.put(d, replace(asking, question=left[0], left=left[1:], chosen=()))
+        needed.put(d, replace(asking, question=left[0], left=left[1:], chosen=(), tries=0))
     elif asking.measure:
         go_on(d, quietly=asking.question in needed.READINESS and before_exercise.doctor_first(d))
     else:
@@ -272,8 +282,23 @@ def enrolling(d: ClientStep, event: Text | Press, asking: Enrolling) -> None:
         if question != OWN_QUESTION.key and _plain_question(d, event.text, ()):
             needed.say_question(d, asking)
             return
-    if not _answered(d, asking, value, event):
+    if _answered(d, asking, value, event):
+        return
+    if isinstance(event, Text) and _asks_something(d, event.text):
+        needed.say_question(d, asking)
+    else:
         unclear(d, asking)
+
+
+def _asks_something(d: ClientStep, text: str) -> bool:
+    """Answer a question that has to wait until the start, or offer it to the coach; False if the text asks nothing."""
+    if asked(text, d.words, "") is not None:  # with a name it may be said to the coach
+        d.say(m.Plainly("after_start", d.facts.coach_name))
+        return True
+    if looks_like_a_question(text, d.words) and d.facts.coach_name:
+        coach_thread.offer(d, text, "unknown")
+        return True
+    return False
 
 
 def answered_in_words(d: ClientStep, event: Text, asking: Enrolling) -> bool:
@@ -305,11 +330,17 @@ def _answered(d: ClientStep, asking: Enrolling, value: str, event: Text | Press)
 
 
 def unclear(d: ClientStep, asking: Enrolling) -> None:
-    """Say what an answer looks like."""
+    """Say what an answer looks like; the second time in other words, with the coach at hand."""
     if asking.question in needed.SURE:
         needed.say_question(d, asking)
+        return
+    d.ask(replace(asking, tries=asking.tries + 1))
+    rows = needed.rows_for(d, asking.question, asking.chosen)
+    if asking.tries == 0:
+        d.say(WhichPlace(()) if asking.question == "zone" else m.EnrolUnclear(asking.question), *rows)
     else:
-        d.say(m.EnrolUnclear(asking.question), *needed.choices_for(asking.question, asking.chosen))
+        coach = ((Choice("word_to_coach", "word", d.facts.coach_name),),) if d.facts.coach_name else ()
+        d.say(em.EnrolStillUnclear(skippable=asking.question not in AGE), *rows, *coach)
 
 
 def _typed(d: ClientStep, text: str, question: str) -> str:
@@ -369,7 +400,11 @@ def _rating(d: ClientStep, asking: Enrolling, value: str, event: Text | Press) -
     """The first rating: a start, and already something to tell."""
     measure = needed.FIRST_RATING
     heard = measure.understand(value, d.words, None) if measure.understand is not None else None
-    if not isinstance(heard, Understood) or heard.value not in measure.bounds.possible:
+    if isinstance(heard, Misunderstood) and heard.either:
+        choices = (Choice("number", f"e:rating:{n}", str(n)) for n in heard.either)
+        d.say(m.AskEither(measure.key, heard.either), tuple(choices), needed.choices_for("rating")[-1])
+        return True
+    if not isinstance(heard, Understood) or heard.value not in measure.bounds.possible or tells(value, d.words):
         return False
     ref = event.ref if isinstance(event, Text) else ""
     reading = Reading(
@@ -653,9 +688,13 @@ def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 
 def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    _, at = weekday_and_time(value, d.words)
+    day, at = weekday_and_time(value, d.words)
+    if day is not None:
+        set_slot(d, weekday=day)
     if at is None:
-        return False
+        if day is not None:  # another day, and the time is still open
+            needed.say_question(d, asking)
+        return day is not None
     set_slot(d, at=at)
     _next(d, asking, asking.left)
     return True
@@ -663,7 +702,9 @@ def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
 
 def _zone(d: ClientStep, asking: Enrolling, value: str) -> bool:
     found = d.facts.find_zones(value)
-    if len(found) != 1:
+    if not found:
+        return False
+    if len(found) > 1:
         d.say(
             WhichPlace(found[:6]),
             *rows_of(*(Choice("place", f"e:zone:{z}"[:64], z) for z in found[:6])),

@@ -17,6 +17,20 @@ class FirstValue:
 
 
 @dataclass(frozen=True, slots=True)
+class ConsentUnclear:
+    """What was typed is neither yes nor no; nothing of it is kept."""
+
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
+class EnrolStillUnclear:
+    """An answer was not understood for the second time. skippable: whether the question may be left out."""
+
+    skippable: bool
+
+
+@dataclass(frozen=True, slots=True)
 class AllAnswered:
     """There is nothing left to ask about the client."""
 

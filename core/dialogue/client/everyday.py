@@ -12,10 +12,16 @@ from core.dialogue.client import (
     answers,
     check_in,
     coach_thread,
+    corrections,
     help_and_menu,
+    intents,
     looking_back,
+    pausing,
     progress_and_goals,
     readings,
+    safety,
+    settings,
+    timed_counts,
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend
@@ -28,19 +34,35 @@ from core.judging import chart_data
 from core.judging.change import Change
 from core.language import Intent
 from core.language.days import since
-from core.language.intents import intent_of
+from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
-from core.language.questions import Asked, asked, is_wordy, looks_like_a_question
+from core.language.questions import Asked, asked, is_a_remark, is_wordy, looks_like_a_question
 from core.measures import MEASURES
-from core.measures.measure import Measure, MeasureKind, Understood
+from core.measures.measure import BodySize, Measure, MeasureKind, Understood
+from core.measures.weight import WEIGHT
 from core.quantity import Amount, Unit
 from core.reading import How, Reading
 from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
-from core.understanding.answers_in_text import names_in
+from core.understanding.answers_in_text import correction, names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
-ANSWERED_BY_READING = frozenset({Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED})  # sent with it
-SAYS_IT_ALL = frozenset({Question.NEXT, Question.BYE, Question.SWEARING, Question.GLAD})  # no reminder behind it
+ANSWERED_BY_READING = frozenset(  # sent with it
+    {Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED, Question.GLAD, Question.SORRY, Question.WAIT}
+)
+SAYS_IT_ALL = frozenset(  # no reminder behind it
+    {
+        Question.NEXT,
+        Question.BYE,
+        Question.SWEARING,
+        Question.GLAD,
+        Question.ILL,
+        Question.NOT_NOW,
+        Question.RESCHEDULE,
+        Question.TAKE_OUT,
+        Question.TIME_ME,
+        Question.WAIT,
+    }
+)
 MOST_SOURCES = 3
 SAME_WEEK = timedelta(days=1)  # after a check-in: what is written then is about its week
 LONGEST_NOTE = 500  # characters
@@ -55,6 +77,8 @@ def question(d: ClientStep, text: str) -> Asked | None:
     found = asked(text, d.words, d.facts.coach_name)
     if found is None or (asking is not None and intent_of(text, d.words) in ANSWERS_TO_US):
         return None
+    if found.question in (Question.SORRY, Question.WAIT) and correction(text, d.words) is not None:
+        return None  # "sorry, 82.6"
     return found
 
 
@@ -70,12 +94,20 @@ def _reads(d: ClientStep, text: str) -> bool:
 
 def answer(d: ClientStep, found: Asked, text: str) -> None:
     """Answer a question, then put the open one again."""
-    if found.number and found.question is Question.GOOD:
+    if found.number and found.question is Question.GOOD and not _says_last(d, text):
         d.say(m.NotStored())
     else:
         ANSWERS[found.question](d, text)
+    if isinstance(d.asking, Setting) and d.asking.what == "undo" and found.question is not Question.TAKE_OUT:
+        d.ask(d.asking.back)  # a yes after something else must not take anything back
     if found.question not in SAYS_IT_ALL:
         remind(d)
+
+
+def _says_last(d: ClientStep, text: str) -> bool:
+    """Whether the number in a text is that of the reading it is about: "is 94 good?", after 94."""
+    reading = _meant(d, text)
+    return reading is not None and int(reading.value) in whole_numbers(text, d.words)
 
 
 def remind(d: ClientStep) -> None:
@@ -88,10 +120,15 @@ def remind(d: ClientStep) -> None:
 
 
 def about_the_week(d: ClientStep, text: str) -> bool:
-    """Keep a line about the week with its answers, for the coach; False if no check-in was just answered."""
-    if d.asking is not None or looks_like_a_question(text) or not is_wordy(text, few=True):
+    """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
+    answered lately that it could be kept with."""
+    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text, d.words):
         return False
-    rated = [r for r in d.facts.of("energy") if d.today - d.facts.local(r.taken_at).date() <= SAME_WEEK]
+    if not (is_wordy(text, few=True) if d.asking is None else is_a_remark(text)):
+        return False
+    since = min(d.today - SAME_WEEK, d.state.day or d.today)
+    lately = [r for r in d.facts.history if r.counts and d.facts.local(r.taken_at).date() >= since]
+    rated = [r for r in lately if r.measure == "energy"] or (lately if d.asking is not None else [])
     if not rated:
         return False
     reading = rated[-1]
@@ -99,12 +136,13 @@ def about_the_week(d: ClientStep, text: str) -> bool:
     changed = replace(reading, conditions=replace(reading.conditions, words=words[:LONGEST_NOTE]))
     d.do(Amend(reading.key, changed))
     d.say(m.WeekNoted(d.facts.coach_name))
+    remind(d)
     return True
 
 
 def hand_on(d: ClientStep, text: str) -> bool:
     """Offer the coach what nobody here can answer; False if the text says too little, or there is no coach."""
-    if not d.facts.coach_name or not (looks_like_a_question(text) or (d.asking is None and is_wordy(text))):
+    if not d.facts.coach_name or not (looks_like_a_question(text, d.words) or (d.asking is None and is_wordy(text))):
         return False
     coach_thread.offer(d, text, "unknown")
     return True
@@ -178,6 +216,10 @@ def _good(d: ClientStep, text: str) -> None:
         return
     if measure.kind is MeasureKind.RATING:
         d.say(m.Plainly("rating", d.facts.coach_name))
+        return
+    if measure.series and d.state.pressure is not None:  # what it means is said when the week is over
+        d.say(_value(d, measure, reading))
+        d.say(m.Plainly("one_of_a_week", d.facts.coach_name))
         return
     found = readings.assessed(d, measure, reading)
     band = answers.band_for(d, measure, reading, found)
@@ -340,6 +382,45 @@ def _swearing(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("swearing", d.facts.coach_name), (Choice("pause", "set:pause"), word))
 
 
+def _time_me(d: ClientStep, text: str) -> None:
+    measure = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting) else None
+    if measure is not None and measure.protocol.timers:
+        timed_counts.offer(d, measure)
+    else:
+        d.say(m.Plainly("nothing_to_time", d.facts.coach_name))
+        remind(d)
+
+
+def _may_send(d: ClientStep, text: str) -> None:
+    if _named(d, text) == WEIGHT.key:
+        _weigh(d, text)
+    else:
+        d.say(m.Plainly("may_send", d.facts.coach_name))
+
+
+def _no_tool(d: ClientStep, text: str) -> None:
+    """A string serves as a tape; everything else can be left out."""
+    asked_now = MEASURES.get(d.asking.measure) if isinstance(d.asking, Awaiting) else None
+    if asked_now is not None and asked_now.body is BodySize.GIRTH:
+        intents.card(d, asked_now.key, ruler=True)
+    else:
+        d.say(m.Plainly("no_tool", d.facts.coach_name))
+
+
+def _another_time(d: ClientStep, text: str) -> None:
+    """A new day or time that is named is set at once; else it is asked."""
+    if weekday_and_time(text, d.words) == (None, None):
+        settings.change(d, Intent.SLOT.value)
+        return
+    asking = Setting(Intent.SLOT.value, "", d.asking.back if isinstance(d.asking, Setting) else d.asking)
+    d.ask(asking)
+    settings.typed_setting(d, asking, text)
+
+
+def _take_out(d: ClientStep, text: str) -> None:
+    corrections.undo(d, names_in(text, d.words))
+
+
 def _bye(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("bye", d.facts.coach_name))
     if d.asking is None and (following := d.next_slot()) is not None:
@@ -349,6 +430,18 @@ def _bye(d: ClientStep, text: str) -> None:
 ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.MEDICAL: _offered("medical"),
     Question.FOOD: _offered("food"),
+    Question.CAN_STOP: _plain("can_stop"),
+    Question.ABOUT: _plain("about"),
+    Question.ILL: lambda d, _: safety.ill(d),
+    Question.RESCHEDULE: _another_time,
+    Question.TAKE_OUT: _take_out,
+    Question.NO_TOOL: _no_tool,
+    Question.WAIT: _plain("wait"),
+    Question.TIME_ME: _time_me,
+    Question.CHAT: _plain("chat"),
+    Question.SORRY: _plain("sorry"),
+    Question.MAY_SEND: _may_send,
+    Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),
     Question.WHO_SEES: _plain("who_sees"),
     Question.FOR_COACH: _offered("for_coach"),

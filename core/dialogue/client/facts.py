@@ -77,7 +77,8 @@ class ClientFacts:
     invitation: set when this event opens one. check_ins: local dates of those asked, and whether each was answered;
     loaded, with all readings there are, only when a programme is about to end. coach_reachable: whether a message
     to the coach would arrive; False if there is no coach. coach_nights: the zone by whose nights the coach is left
-    alone unless it cannot wait; None if they are told at any hour, or there is no coach. readiness: what they said
+    alone unless it cannot wait; None if they are told at any hour, or there is no coach. coach_zone: where the coach
+    lives, as a zone name; most clients live there too. readiness: what they said
     before exercise. deputy: who stands in for the coach and can be reached, as (id, name), loaded if they have written.
     """
 
@@ -86,6 +87,7 @@ class ClientFacts:
     coach_name: str
     coach_reachable: bool
     coach_nights: tzinfo | None
+    coach_zone: str = ""
     language: str = "en"
     deputy: tuple[int, str] | None = None
     country: str = ""  # two letters, from the zone; for emergency numbers

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.dialogue.client import check_in, help_and_menu, needed, pausing, safety, settings
+from core.dialogue.client import check_in, coach_thread, help_and_menu, needed, pausing, safety, settings
 from core.dialogue.client import messages as m
 from core.dialogue.client.commands import COMMANDS
 from core.dialogue.client.states import Awaiting, Enrolling
@@ -10,6 +10,7 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Choice
 from core.language import Intent
+from core.language.intents import in_passing
 from core.measures import MEASURES
 from core.measures.measure import BodySize
 
@@ -21,6 +22,8 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
             card(d, d.asking.measure)
         case Intent.NO if isinstance(d.asking, Awaiting):
             check_in.skip(d)
+        case Intent.COACH if d.facts.coach_name and in_passing(text, d.words):
+            coach_thread.offer(d, text, "for_coach")
         case _ if (row := COMMANDS.meant_by(intent)) is not None:
             row.act(d, text if row.argument is Argument.SPOKEN else "")
         case Intent.SKIP | Intent.NOT_SAY:

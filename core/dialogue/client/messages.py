@@ -682,6 +682,14 @@ class GateStopped:
 
 
 @dataclass(frozen=True, slots=True)
+class RestWhileIll:
+    """To somebody with a flu or the like: rest, no test, and when to call for help. coach: who hears of it, or ""."""
+
+    number: str
+    coach: str
+
+
+@dataclass(frozen=True, slots=True)
 class Emergency:
     """What public guidance says about this sign, with the local emergency number. No diagnosis."""
 

@@ -100,6 +100,14 @@ class ClientPaused:
 
 
 @dataclass(frozen=True, slots=True)
+class ClientIll:
+    """An illness that everybody has now and then: a flu, a stomach bug. Nothing urgent; no test until it is over."""
+
+    client_id: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
 class ProgrammeEnded:
     """The client's programme is over; the report follows. kept, asked: check-ins."""
 
@@ -156,6 +164,7 @@ News = (  # each with the client's name
     | ClientEnrolled
     | ClientLeft
     | ClientPaused
+    | ClientIll
     | ProgrammeEnded
     | NewRound
     | ClientMoved

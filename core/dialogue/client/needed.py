@@ -133,7 +133,14 @@ def ask_question(d: ClientStep, question: str, chosen: tuple[str, ...] = (), *, 
         _ask_if_sure(d, question, chosen[0])
         return
     ticks = tuple(c for c in chosen if not c.startswith(MEDICINE))
-    d.say(m.EnrolQuestion(question, d.facts.coach_name, ticks), *choices_for(question, chosen), occasion=occasion)
+    d.say(m.EnrolQuestion(question, d.facts.coach_name, ticks), *rows_for(d, question, chosen), occasion=occasion)
+
+
+def rows_for(d: ClientStep, question: str, chosen: tuple[str, ...] = ()) -> Rows:
+    """The buttons of a question, for this client: most live where their coach does."""
+    near = d.facts.coach_zone if question == "zone" else ""
+    place = ((Choice("place", f"e:zone:{near}"[:64], near),),) if "/" in near else ()
+    return (*place, *choices_for(question, chosen))
 
 
 def _ask_if_sure(d: ClientStep, question: str, value: str) -> None:

@@ -25,9 +25,21 @@ from core.dialogue.client.effects import (
     Raise,
     SetTimer,
 )
-from core.dialogue.client.messages_to_coach import SignAnswered
+from core.dialogue.client.messages_to_coach import ClientIll, SignAnswered
 from core.dialogue.client.readings import by_key, raise_flags
-from core.dialogue.client.states import Alarm, AlarmAsked, Asking, Awaiting, Consenting, Enrolling, Gate, Repeating
+from core.dialogue.client.states import (
+    Alarm,
+    AlarmAsked,
+    Asking,
+    Awaiting,
+    Confirming,
+    Consenting,
+    Counting,
+    Enrolling,
+    Gate,
+    Repeating,
+    StopwatchDone,
+)
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
@@ -467,6 +479,28 @@ def _again(measure: Measure) -> Choice:
     if seconds is None:
         return Choice("how", f"how:{measure.key}")
     return Choice("time_it", f"count:{measure.key}:{seconds}")
+
+
+def ill(d: ClientStep) -> None:
+    """ "I have the flu": rest, and the coach hears of it as news. Somebody about to take a test is asked for more."""
+    if in_a_test(d.asking):
+        unwell(d)
+        return
+    d.do(NotifyCoach(ClientIll(d.facts.client_id, d.facts.name)))
+    rows = ((Choice("pause", "set:pause"), Choice("word_to_coach", "word", d.facts.coach_name)),)
+    d.say(m.RestWhileIll(d.emergency_number, d.facts.told), *rows)
+    call_off_tests(d)
+
+
+def in_a_test(asking: Asking | None) -> bool:
+    """Whether a function test is about to be taken, or is being taken."""
+    match asking:
+        case Gate():
+            return True
+        case Awaiting(measure=key) | Counting(measure=key) | StopwatchDone(measure=key) | Confirming(measure=key):
+            return key in MEASURES and MEASURES[key].kind is MeasureKind.FUNCTION
+        case _:
+            return False
 
 
 def unwell(d: ClientStep) -> None:

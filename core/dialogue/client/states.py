@@ -20,12 +20,14 @@ class Consenting:
 @dataclass(frozen=True, slots=True)
 class Enrolling:
     """question: the open one; left: those after it; chosen: cautions ticked so far.  measure: the one that needs to
-    know; "" at the start, when nothing else can be done, and "*" if the client wants all of it done."""
+    know; "" at the start, when nothing else can be done, and "*" if the client wants all of it done.  tries:
+    misunderstood answers so far."""
 
     question: str
     left: tuple[str, ...] = ()
     chosen: tuple[str, ...] = ()
     measure: str = ""
+    tries: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -218,10 +220,10 @@ class State:
     corrected last, when it took place and how often it was corrected or withdrawn.  early_withdrawn: when withdrawn
     early weights were sent, since each still counts as an attempt.
     alarm: the one that stands.  facts_noted: what undo can take back of what they said of their health.  owed: retests
-    that were asked for at a check-in and not given, with how often.  offered: words of the client that a
-    button passes on to the coach.  cautioned: cautions already given, each once.  looked_back: the check-in with the
-    last look back.  home: the zone to go back to after a stay elsewhere, or "".  met: facts that were asked for, each
-    once, whether or not they were given.
+    that were asked for at a check-in and not given, with how often.  offered: words of the client that a button passes
+    on to the coach; offer_open: they were offered just now, so that a yes is for them.  cautioned: cautions already
+    given, each once.  looked_back: the check-in with the last look back.  home: the zone to go back to after a stay
+    elsewhere, or "".  met: facts that were asked for, each once, whether or not they were given.
     """
 
     asking: Asking | None = None
@@ -244,6 +246,7 @@ class State:
     facts_noted: FactsNoted | None = None
     owed: tuple[tuple[str, int], ...] = ()
     offered: str = ""
+    offer_open: bool = False
     cautioned: tuple[str, ...] = ()
     looked_back: date | None = None
     home: str = ""
@@ -258,6 +261,8 @@ def same_question(one: State, other: State) -> bool:
 def _asks_the_same(one: Asking | None, other: Asking | None) -> bool:
     if isinstance(one, Awaiting) and isinstance(other, Awaiting):
         return one.measure == other.measure and replace(one, tries=other.tries) == other
+    if isinstance(one, Enrolling) and isinstance(other, Enrolling):
+        return replace(one, tries=other.tries) == other
     if isinstance(one, AskingConditions) and isinstance(other, AskingConditions):
         return replace(one, differs=other.differs, then=other.then) == other
     if isinstance(one, Setting | AlarmAsked) and isinstance(other, Setting | AlarmAsked):

@@ -13,6 +13,7 @@ to pass it on, or a friendly "I did not follow".
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -78,20 +79,33 @@ from core.dialogue.kit.events import (
     TimerFired,
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
-from core.language import Intent, Level
+from core.language import Intent, Level, plain
 from core.language.after_alarm import said_of_alarm
-from core.language.danger_signs import Answer, When, Who, answer_to_alarm, complaint_in_a_test, recognise, sightings
+from core.language.danger_signs import (
+    Answer,
+    Sighting,
+    When,
+    Who,
+    answer_to_alarm,
+    complaint_in_a_test,
+    recognise,
+    sightings,
+)
 from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
+from core.language.lexicon import Question
 from core.language.questions import looks_like_a_question
+from core.language.text import bare_words
 from core.measures import MEASURES
-from core.measures.measure import MeasureKind, Misunderstood, Understood, Why
+from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.measures.own_question import OWN_QUESTION
+from core.understanding.answers_in_text import Answer as Given
 from core.understanding.answers_in_text import correction
 from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
 
+PUT_OFF = 6  # words of "I will do it tonight"
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
@@ -100,6 +114,8 @@ TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # p
 def step(state: State, event: Event, facts: ClientFacts, now: datetime) -> Outcome:
     """Advance one client's conversation by one event."""
     d = ClientStep(state, facts, now)
+    if state.offer_open and isinstance(event, Text | Command):
+        d.become(offer_open=False)
     match event:
         case Text():
             _text(d, event)
@@ -218,7 +234,9 @@ def _danger(d: ClientStep, event: Text) -> bool:
     """Handle a danger sign in a text, or what is said of one; True if there was one."""
     text, asking = event.text.strip(), d.asking
     alarm = recognise(text, d.words)
-    if alarm is None and _in_a_test(asking):
+    if alarm is not None and _puts_off(d, text, alarm):
+        alarm = None
+    if alarm is None and safety.in_a_test(asking):
         alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = answer_to_alarm(text, d.words)
@@ -251,6 +269,14 @@ def _danger(d: ClientStep, event: Text) -> bool:
     return True
 
 
+def _puts_off(d: ClientStep, text: str, alarm: Sighting) -> bool:
+    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands."""
+    found = everyday.question(d, text) if isinstance(d.asking, Awaiting | Enrolling) else None
+    standing = safety.standing(d)
+    brief = len(bare_words(plain(text))) <= PUT_OFF and (standing is None or standing.sign != alarm.sign)
+    return found is not None and found.question is Question.NOT_NOW and alarm.sign == "despair" and brief
+
+
 def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
     """ "My heart races, so they put me on bisoprolol": after the advice the fact is noted, not beside an emergency."""
     facts = [fact for fact in health_in(event.text.strip(), d.words).facts if fact.sure]
@@ -261,17 +287,6 @@ def _health_beside_a_sign(d: ClientStep, event: Text) -> None:
     else:
         health.note(d, facts)
         put_again(d)
-
-
-def _in_a_test(asking: Asking | None) -> bool:
-    """Whether a function test is about to be taken, or is being taken."""
-    match asking:
-        case Gate():
-            return True
-        case Awaiting(measure=key) | Counting(measure=key) | StopwatchDone(measure=key) | Confirming(measure=key):
-            return key in MEASURES and MEASURES[key].kind is MeasureKind.FUNCTION
-        case _:
-            return False
 
 
 def _edited(d: ClientStep, event: Text) -> bool:
@@ -383,6 +398,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         return
     asked = buttons.asked_measure(d)
     intent = intent_of(text, d.words)
+    if intent is Intent.NO and asked is not None and asked.kind is MeasureKind.ACTIVITY:
+        intent = None if _is_none(d, text, asked) else intent  # "none" is a number of sessions
     given = answers.readings_in(d, text, asked) if intent is None else ()
     understood = tuple(a for a in given if isinstance(a.heard, Understood))
     if town := _where(d, text, intent):
@@ -391,7 +408,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         coach_thread.pass_on(d, text, reply=True)
     elif intent is Intent.NO and _denies_a_sign(d, text):  # not a "no" to the question
         _denied_unprompted(d)
-    elif intent is Intent.YES and d.asking is None and coach_thread.pass_offered(d):
+    elif intent is Intent.YES and d.asking is None and coach_thread.offer_accepted(d):
         pass
     elif intent is not None:  # an intent includes a number only where one belongs ("pause until 20 March")
         intents.act_on_intent(d, intent, text)
@@ -404,10 +421,12 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
         everyday.remind(d)
-    elif looks_like_a_question(text) and everyday.hand_on(d, text):
+    elif looks_like_a_question(text, d.words) and everyday.hand_on(d, text):
         everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
+    elif isinstance(d.asking, Awaiting) and not _offers(given) and everyday.about_the_week(d, text):
+        pass
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
     elif asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)):
@@ -423,6 +442,19 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     else:
         d.say(m.NotRead())
         open_question.put_again(d)
+
+
+def _is_none(d: ClientStep, text: str, asked: Measure) -> bool:
+    """Whether a text says that there was none, rather than no."""
+    said = bare_words(plain(text))
+    if said == bare_words(plain(d.words.intents[Intent.NO][0])):  # "no" leaves the question out
+        return False
+    return any(isinstance(a.heard, Understood) and not a.heard.value for a in answers.readings_in(d, text, asked))
+
+
+def _offers(given: Sequence[Given]) -> bool:
+    """Whether a text that was not understood has a likely meaning."""
+    return any(isinstance(a.heard, Misunderstood) and (a.heard.guess or a.heard.either) for a in given)
 
 
 def _asks_back(d: ClientStep, heard: Misunderstood) -> bool:

@@ -61,7 +61,7 @@ def test_a_good_invitation_is_used_up_and_consent_is_asked_before_anything_else(
 
 def test_nothing_is_asked_or_kept_before_consent():
     chat = arriving().says("82.4 kg").says("7")
-    assert chat.facts.history == () and "Welcome" in chat.kinds
+    assert chat.facts.history == () and "ConsentUnclear" in chat.kinds
 
 
 def test_a_no_to_consent_is_respected_and_can_be_changed():

@@ -13,7 +13,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.everyday import SAYS_IT_ALL
 from core.dialogue.client.facts import Membership
-from core.dialogue.client.states import Awaiting
+from core.dialogue.client.states import Awaiting, Setting
 from core.dialogue.kit.events import FromCoach
 from core.language.lexicon import Question
 from core.watching.cohort import Counted
@@ -42,7 +42,11 @@ def test_each_is_answered_or_handed_on_and_never_stored(language, text, meant):
 @pytest.mark.parametrize(("language", "text", "meant"), [c for c in CASES if c[2] is not HANDED_ON])
 def test_an_open_question_stays_open_and_is_put_again(language, text, meant):
     chat = Chat(replace(ADA, language=language)).due().says(text)
-    assert chat.state.asking == Awaiting("energy")
+    if meant is Question.ILL:  # what is open can wait
+        assert chat.state.asking is None and not chat.did(e.Record)
+        return
+    asking = chat.state.asking
+    assert (asking.back if isinstance(asking, Setting) else asking) == Awaiting("energy")
     assert {"StillOpen", "Ask"} & set(chat.kinds) or meant in SAYS_IT_ALL
     assert not chat.did(e.Record)
     assert chat.says("7").readings("energy")

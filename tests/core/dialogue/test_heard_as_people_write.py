@@ -1,0 +1,228 @@
+"""What people write beside the point, at enrolment and in a check-in: answered, kept or passed on, never guessed."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import time
+
+import pytest
+
+from core.dialogue.client import effects as e
+from core.dialogue.client import enrolment_messages as em
+from core.dialogue.client import messages as m
+from core.dialogue.client.messages_to_coach import ClientIll
+from core.dialogue.client.states import Awaiting, Enrolling
+from core.dialogue.kit.messages import WhichPlace
+from core.watching.flags import Code
+from tests.builders import ADA, Chat, Plan
+from tests.core.dialogue.test_arriving import arriving, asked
+
+NO_PRESSURE = replace(ADA, plan=Plan(measures=("weight", "waist", "energy")))
+
+
+# --- consent ------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "text", ["can I stop whenever I like", "what happens if I want to quit?", "could I leave later?"]
+)
+def test_a_question_about_stopping_refuses_nothing(text: str) -> None:
+    chat = arriving().says(text)
+    assert "ConsentDeclined" not in chat.kinds and {"consent:yes", "consent:no"} <= set(chat.choices)
+    assert chat.says("fine by me").facts.consented
+
+
+def test_words_that_are_no_answer_to_consent_do_not_bring_the_whole_greeting_again() -> None:
+    chat = arriving().says("my daughter set this up for me")
+    assert chat.kinds == ["ConsentUnclear"] and not chat.facts.consented
+
+
+def test_what_this_is_about_is_answered_before_consent() -> None:
+    assert arriving().says("what is this about").heard(m.Plainly).key == "about"
+
+
+# --- enrolment ----------------------------------------------------------------------------------------------------
+
+
+def at_the_rating(**facts: object) -> Chat:
+    return arriving(**facts).says("yes").says("1958")
+
+
+def test_oh_in_a_sentence_is_no_rating() -> None:
+    chat = at_the_rating().says("oh I forgot, I take metformin")
+    assert asked(chat) == "rating" and not chat.did(e.Record)
+
+
+def test_one_of_two_ratings_is_a_choice_between_them() -> None:
+    chat = at_the_rating().says("I'd say six or seven")
+    assert {"e:rating:6", "e:rating:7"} <= set(chat.choices)
+    assert chat.presses("e:rating:7").readings("energy")[0].value == 7
+
+
+def test_the_second_answer_that_is_not_understood_is_met_with_other_words_and_the_coach() -> None:
+    chat = at_the_rating().says("hm")
+    first = chat.kinds
+    assert chat.says("hm hm").kinds == ["EnrolStillUnclear"] != first
+    assert "word" in chat.choices
+
+
+def test_the_next_question_begins_with_patience_again() -> None:
+    chat = at_the_rating().says("hm").says("6")
+    assert isinstance(chat.state.asking, Enrolling) and chat.state.asking.tries == 0
+
+
+def test_a_question_that_has_to_wait_is_answered_so_and_ours_is_put_again() -> None:
+    chat = at_the_rating().says("is that high?")
+    assert chat.heard(m.Plainly).key == "after_start" and chat.heard(m.EnrolQuestion).question == "rating"
+
+
+def test_a_question_nobody_here_can_answer_is_offered_to_the_coach() -> None:
+    chat = at_the_rating().says("do you know my cousin Bert?")
+    assert chat.heard(m.OfferToPass) and chat.heard(m.EnrolQuestion).question == "rating"
+
+
+def test_another_day_said_at_the_time_is_taken_and_the_time_asked_again() -> None:
+    chat = at_the_rating().says("6").says("Monday").says("Tuesday mornings, not too early")
+    assert asked(chat) == "time"
+    assert chat.says("half nine").facts.slot == replace(chat.facts.slot, weekday=1, at=time(9, 30))
+
+
+def test_two_days_are_a_question_which() -> None:
+    chat = at_the_rating().says("6").says("Monday or Thursday")
+    assert asked(chat) == "weekday"
+
+
+def test_where_the_coach_lives_is_one_press() -> None:
+    chat = at_the_rating(coach_zone="Europe/London").says("6").says("Tuesday 9:30")
+    assert "e:zone:Europe/London" in chat.choices
+
+
+def test_an_unknown_place_is_said_to_be_so_once() -> None:
+    chat = at_the_rating().says("6").says("Tuesday 9:30").says("a village near Hereford")
+    assert chat.heard(WhichPlace).places == ()
+    assert chat.says("nowhere you would know").heard(em.EnrolStillUnclear)
+
+
+# --- in a check-in ------------------------------------------------------------------------------------------------
+
+
+def test_a_very_high_pressure_is_heard_though_it_is_in_no_plan() -> None:
+    for text in ("my blood pressure is 195/125", "195 over 125"):
+        chat = Chat(NO_PRESSURE).due().says(text)
+        assert chat.heard(m.PressureRepeat) and chat.raised
+
+
+def test_a_racing_pulse_is_heard_though_it_is_in_no_plan() -> None:
+    assert Chat(NO_PRESSURE).due().says("pulse 150 at rest").raised
+
+
+def test_a_number_named_for_another_measure_is_no_answer_to_this_one() -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("resting_heart_rate",)))).due().says("7")
+    assert chat.state.asking == Awaiting("resting_heart_rate")
+    assert not chat.says("my hips are 63").did(e.Record) and "DidYouMean" not in chat.kinds
+
+
+def test_a_flu_is_news_to_the_coach_and_no_alarm() -> None:
+    chat = Chat().due().says("I have the flu")
+    assert [x.message for x in chat.did(e.NotifyCoach)] == [ClientIll(1, "Ada")]
+    assert chat.heard(m.RestWhileIll) and not chat.raised
+
+
+def test_somebody_ill_who_is_about_to_be_tested_is_asked_for_more() -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("chair_stand_30s",)))).due().says("7")
+    assert "GateWell" in chat.kinds
+    chat.says("I have the flu")
+    assert [x.flag.code for x in chat.raised] == [Code.SYMPTOM_REPORTED]
+
+
+def test_a_remark_with_a_number_is_kept_with_the_week_and_the_question_put_again() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("10000 steps today!")
+    assert chat.heard(m.WeekNoted) and chat.heard(m.StillOpen).measure == "weight"
+    (kept,) = chat.did(e.Amend)
+    assert kept.reading.conditions.words == "10000 steps today!"
+
+
+@pytest.mark.parametrize("text", ["none", "none this week", "nothing"])
+def test_none_is_a_number_of_sessions(text: str) -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("sessions_done", "weight")))).due().says("7")
+    assert chat.state.asking == Awaiting("sessions_done")
+    (kept,) = chat.says(text).readings("sessions_done")
+    assert kept.value == 0
+
+
+@pytest.mark.parametrize(("language", "no"), [("en", "no"), ("de", "nein"), ("es", "no"), ("fr", "non"), ("pl", "nie")])
+def test_a_no_to_a_number_of_sessions_leaves_it_out(language: str, no: str) -> None:
+    both = replace(ADA, language=language, plan=Plan(measures=("sessions_done", "weight")))
+    chat = Chat(both).due().says("7").says(no)
+    assert not chat.readings("sessions_done") and chat.state.asking == Awaiting("weight")
+
+
+def test_a_remark_two_days_after_the_check_in_is_kept_while_it_is_open() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").later(days=2).says("felt a bit low this week, missing my husband")
+    assert chat.heard(m.WeekNoted) and chat.heard(m.StillOpen)
+
+
+def test_another_time_is_set_from_one_sentence_and_is_no_weight() -> None:
+    chat = Chat().due().says("7").says("60 bpm").says("82 kg").later(hours=2).says("can you remind me at 9 instead")
+    assert chat.facts.slot is not None and chat.facts.slot.at == time(9) and not chat.did(e.Record)
+
+
+def test_the_measure_that_is_named_is_taken_back_and_not_the_last_one() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("82 kg").says("waist 94")
+    chat.says("can you delete the weight one")
+    assert not chat.facts.of("weight") and chat.facts.of("waist")
+
+
+def test_doing_it_tonight_puts_a_question_off_and_means_nothing_else() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("will do it tonight")
+    assert chat.heard(m.SnoozeWhen) and not chat.raised
+
+
+def test_doing_it_tonight_is_heard_where_nothing_is_asked_or_more_is_said() -> None:
+    assert Chat(NO_PRESSURE).says("will do it tonight").raised
+    assert Chat(NO_PRESSURE).due().says("7").says("I can't go on, will do it tonight").raised
+
+
+def test_the_same_chair_is_no_answer_to_how_somebody_is() -> None:
+    chat = Chat(NO_PRESSURE).says("my calf is swollen and hot")
+    assert chat.raised
+    assert not chat.says("same chair as always").did(e.Raise)
+
+
+@pytest.mark.parametrize("text", ["what chair should I use", "how heavy should I be", "will I still get the messages"])
+def test_a_question_without_its_mark_is_a_question(text: str) -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says(text)
+    assert chat.heard(m.OfferToPass) and chat.heard(m.StillOpen) and not chat.did(e.Amend)
+
+
+# --- offers -------------------------------------------------------------------------------------------------------
+
+
+def test_a_yes_after_something_else_passes_nothing_on() -> None:
+    chat = Chat().says("what is the capital of France?")
+    assert chat.heard(m.OfferToPass)
+    assert not chat.says("are you a robot?").says("👍").did(e.PassOn)
+
+
+def test_a_yes_right_after_the_offer_passes_the_words_on() -> None:
+    chat = Chat().says("what is the capital of France?").says("yes please")
+    assert chat.did(e.PassOn) == [e.PassOn("what is the capital of France?")]
+
+
+def test_the_button_of_an_older_offer_does_not_pass_on_newer_words() -> None:
+    chat = Chat().says("what is the capital of France?")
+    (old,) = [c for c in chat.choices if c.startswith("pass:")]
+    chat.says("what is the capital of Peru?")
+    assert not chat.presses(old).did(e.PassOn)
+
+
+def test_the_coach_named_in_passing_is_offered_the_words_and_the_next_ones_are_not_theirs() -> None:
+    chat = Chat().says("I think my coach is a bit strict")
+    assert chat.heard(m.OfferToPass).why == "for_coach"
+    assert not chat.says("are you a robot?").did(e.PassOn)
+
+
+def test_a_yes_long_after_the_question_takes_nothing_back() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("82 kg").says("waist 94").later(days=2).says("undo")
+    chat.says("are you a robot?").says("👍")
+    assert not chat.did(e.Retract)
