@@ -134,6 +134,12 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "wie_spat_ist_es|wie_viel_uhr|welcher_tag_ist|wie_wird_das_wetter|ist_schon_montag",
         "ich_liebe_dich|hab_dich_lieb|heirate_mich|du_bist_lustig|du_bist_lieb|du_bist_nett",
     ),
+    Question.BODY: (
+        "bin_ich|ich_fuhle|ich_finde_mich|ich_bin|ich_hasse|schame & "
+        "dick|zu_dick|fett|zu_fett|hasslich|ubergewichtig|zu_schwer|meinen_korper|meinen_bauch|meines_korpers|"
+        "mein_gewicht & "
+        "!gehalt|prozent",
+    ),
     Question.SORRY: (
         "^sorry|^entschuldigung|^entschuldige|^tut_mir_leid|^verzeihung|^pardon & "
         "!vergess*|verpasst|spat|gewicht|taille|puls|war|nicht|falsch|kann|konnte|das",

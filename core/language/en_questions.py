@@ -169,6 +169,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "what_should|how_much_should|how_high_should|how_many_should & be|weigh|have|do",
         "^whats|^what_is|^what_would_be & good|healthy & pulse|blood_pressure|weight|waist|number|score|result|bp|time|"
         "value|heart_rate|walk",
+        "compare|compared|against & others|other_people|other_women|other_men|average|my_age|everybody_else",
         "for_my_age|at_my_age & normal|good|ok|usual|average|bad|fine|right",
     ),
     Question.WHY_TEST: (
@@ -196,6 +197,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "normal|healthy|alright|right|high|low|great|terrible|big|much|better|worse|dangerous|worrying|problem & !to|"
         "when|while|good_time|right_time|bad_time|day|place|if|idea|weather|chair",
         "how_good|how_bad & that|is_it|is_my",
+        "am_i & normal|healthy|average|in_range|within_range & !weigh",
         "should_i|do_i_need_to|need_i & worry|be_worried|worried|concerned",
     ),
     Question.SWEARING: (
@@ -223,6 +225,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "what_time_is_it|whats_the_time|whats_the_date|what_day_is_it|is_it_monday|is_it_friday|weather_today|"
         "what_is_the_weather|whats_the_weather|will_it_rain",
         "i_love_you|love_you|marry_me|will_you_marry_me|you_are_lovely|youre_lovely|you_are_funny|youre_funny|good_bot",
+    ),
+    Question.BODY: (
+        "am_i|i_feel|i_look|im_so|i_am_so|im_too|i_am_too|i_hate|ashamed_of|disgusted_by & "
+        "fat|too_fat|obese|huge|ugly|disgusting|overweight|too_heavy|enormous|my_body|my_belly|my_weight|how_i_look & "
+        "!content|free|burn*|percent",
     ),
     Question.SORRY: (
         "^sorry|^im_sorry|^i_am_sorry|^apologies|^my_apologies|^oops_sorry & "

@@ -90,7 +90,9 @@ WISHES = {
         "help;help …;help me …;?;??;how;what can i do;what can you do;what now;what do i do;"
         "what should i do;i don't understand …;i do not understand …;don't understand;"
         "not sure what to do;… i need help …;how does this work;what is this;i'm stuck;i am stuck;"
-        "i'm lost;instructions;explain …;menu;info;commands;how do i …;how to …;what do you mean;"
+        "i'm lost;instructions;explain …;menu;info;commands;how do i use …;how do i do …;how do i send …;"
+        "how do i answer …;"
+        "how to use …;how to do …;how to send …;what do you mean;"
         "confused;i'm confused;huh;what;sos;🆘;assist;support"
     ),
     Intent.SKIP: split(
@@ -149,7 +151,7 @@ WISHES = {
         "i have a reading;enter a reading;save …;submit;i measured;send a reading"
     ),
     Intent.PROGRESS: split(
-        "progress;progress …;my progress;my results;results;results …;chart;chart …;charts;graph;"
+        "progress;progress …;my progress;show me;my results;results;results …;chart;chart …;charts;graph;"
         "graph …;graphs;trend;trends;history;my history;… my chart …;… my progress …;… my results …;"
         "… my graph …;how am i doing;how am i doing …;my weight chart;weight chart;show my numbers;"
         "my numbers;my readings;readings;stats;my stats;how did i do;numbers;… weight chart …;"

@@ -124,6 +124,12 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "que_hora_es|que_dia_es|que_tiempo_hace|va_a_llover|ya_es_lunes",
         "te_quiero|te_amo|casate_conmigo|eres_gracioso|eres_graciosa|eres_un_encanto|que_majo",
     ),
+    Question.BODY: (
+        "estoy|soy|me_siento|me_veo|odio|verguenza & "
+        "gordo|gorda|muy_gordo|muy_gorda|demasiado_gordo|demasiado_gorda|obeso|obesa|feo|fea|mi_cuerpo|mi_barriga|"
+        "mi_peso & "
+        "!contento|contenta|bien_con",
+    ),
     Question.SORRY: (
         "^perdon|^perdona|^perdone|^lo_siento|^disculpa|^disculpe|^disculpas & "
         "!olvid*|tarde|peso|cintura|pulso|era|no|mal|puedo|pude|es",

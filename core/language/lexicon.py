@@ -129,6 +129,7 @@ class Question(StrEnum):
     TIME_ME = "time_me"
     CHAT = "chat"  # "tell me a joke"
     SORRY = "sorry"
+    BODY = "body"  # hard words about one's own body
     MAY_SEND = "may_send"  # may I send my blood pressure, too?
     FREE = "free"
     WHO_SEES = "who_sees"

@@ -46,6 +46,17 @@ from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
 from core.understanding.answers_in_text import correction, names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
+FOR_WHO_WROTE = frozenset(  # small talk, meant for a coach who has just written
+    {
+        Question.GLAD,
+        Question.BYE,
+        Question.SORRY,
+        Question.CHAT,
+        Question.HOW_ARE_YOU,
+        Question.THERE,
+        Question.WAIT,
+    }
+)
 ANSWERED_BY_READING = frozenset(  # sent with it
     {Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED, Question.GLAD, Question.SORRY, Question.WAIT}
 )
@@ -95,13 +106,17 @@ def _reads(d: ClientStep, text: str) -> bool:
 def answer(d: ClientStep, found: Asked, text: str) -> None:
     """Answer a question, then put the open one again."""
     if found.number and found.question is Question.GOOD and not _says_last(d, text):
-        d.say(m.NotStored())
+        (_normal if _named(d, text) else _not_stored)(d, text)
     else:
         ANSWERS[found.question](d, text)
     if isinstance(d.asking, Setting) and d.asking.what == "undo" and found.question is not Question.TAKE_OUT:
         d.ask(d.asking.back)  # a yes after something else must not take anything back
     if found.question not in SAYS_IT_ALL:
         remind(d)
+
+
+def _not_stored(d: ClientStep, text: str) -> None:
+    d.say(m.NotStored())
 
 
 def _says_last(d: ClientStep, text: str) -> bool:
@@ -253,7 +268,7 @@ def _meaning(d: ClientStep, text: str) -> None:
         d.say(m.ChanceMeans("", None))
         return
     verdict = readings.assessed(d, measure, reading).verdict
-    error = None if verdict is None or verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    error = None if verdict is None or verdict.chance is None else d.shown(measure, verdict.chance)
     source = () if measure.error is None else (measure.error.source.key,)
     _say(d, m.ChanceMeans(measure.key, error), source)
 
@@ -391,6 +406,10 @@ def _time_me(d: ClientStep, text: str) -> None:
         remind(d)
 
 
+def _body(d: ClientStep, text: str) -> None:
+    d.say(m.Plainly("body", d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+
+
 def _may_send(d: ClientStep, text: str) -> None:
     if _named(d, text) == WEIGHT.key:
         _weigh(d, text)
@@ -440,6 +459,7 @@ ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.TIME_ME: _time_me,
     Question.CHAT: _plain("chat"),
     Question.SORRY: _plain("sorry"),
+    Question.BODY: _body,
     Question.MAY_SEND: _may_send,
     Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),

@@ -212,6 +212,9 @@ def _text(d: ClientStep, event: Text) -> None:
     if isinstance(asking, Enrolling) and _for_needed_fact(d, event, asking):
         return
     if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
+        if d.asking is None and question.question in everyday.FOR_WHO_WROTE and _coach_wrote_recently(d):
+            coach_thread.pass_on(d, text, reply=True)
+            return
         if beside := everyday.rest_with_reading(d, question):
             _other_text(d, replace(event, text=beside), beside)
         if not beside or question.question not in everyday.ANSWERED_BY_READING:

@@ -9,6 +9,10 @@ HANDED_ON = None  # nothing the bot knows: it says so, and offers to pass the wo
 
 ASKED: dict[str, dict[str, Q | None]] = {
     "en": {
+        "am I too fat?": Q.BODY,
+        "I feel fat": Q.BODY,
+        "am I normal": Q.GOOD,
+        "compare with others my age": Q.NORMAL,
         "hang on": Q.WAIT,
         "timer please": Q.TIME_ME,
         "tell me a joke": Q.CHAT,
@@ -91,6 +95,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "my neighbour's dog ate the tape measure": HANDED_ON,
     },
     "es": {
+        "me siento gorda": Q.BODY,
         "un momento": Q.WAIT,
         "cronómetro por favor": Q.TIME_ME,
         "cuéntame un chiste": Q.CHAT,
@@ -113,6 +118,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "¿cuál es la capital de Francia?": HANDED_ON,
     },
     "de": {
+        "bin ich zu dick?": Q.BODY,
         "Moment": Q.WAIT,
         "Stoppuhr bitte": Q.TIME_ME,
         "erzähl mir einen Witz": Q.CHAT,
@@ -135,6 +141,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "was ist die Hauptstadt von Frankreich?": HANDED_ON,
     },
     "fr": {
+        "je suis trop gros": Q.BODY,
         "attends": Q.WAIT,
         "chronomètre s'il te plaît": Q.TIME_ME,
         "raconte-moi une blague": Q.CHAT,
@@ -157,6 +164,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "quelle est la capitale de la France ?": HANDED_ON,
     },
     "pl": {
+        "czy jestem za gruba?": Q.BODY,
         "chwileczkę": Q.WAIT,
         "stoper proszę": Q.TIME_ME,
         "opowiedz dowcip": Q.CHAT,
@@ -179,6 +187,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "jaka jest stolica Francji?": HANDED_ON,
     },
     "ar": {
+        "هل أنا سمينة؟": Q.BODY,
         "لحظة": Q.WAIT,
         "احسب الوقت من فضلك": Q.TIME_ME,
         "قل لي نكتة": Q.CHAT,

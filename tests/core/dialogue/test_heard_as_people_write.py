@@ -12,6 +12,7 @@ from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientIll
 from core.dialogue.client.states import Awaiting, Enrolling
+from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
 from core.watching.flags import Code
 from tests.builders import ADA, Chat, Plan
@@ -226,3 +227,21 @@ def test_a_yes_long_after_the_question_takes_nothing_back() -> None:
     chat = Chat(NO_PRESSURE).due().says("7").says("82 kg").says("waist 94").later(days=2).says("undo")
     chat.says("are you a robot?").says("👍")
     assert not chat.did(e.Retract)
+
+
+# --- what is asked of a number ------------------------------------------------------------------------------------
+
+
+def test_small_talk_after_a_word_of_the_coach_is_an_answer_to_it() -> None:
+    chat = Chat().gets(FromCoach(Chat().now, "Rowan", "How was the walk?"))
+    assert chat.says("lovely thanks, took 40 minutes").did(e.PassOn) == [e.PassOn("lovely thanks, took 40 minutes")]
+
+
+def test_a_number_asked_about_is_answered_by_the_range_and_not_kept() -> None:
+    chat = Chat().says("is 72 a good pulse for me")
+    assert chat.heard(m.UsualFor).measure == "resting_heart_rate" and not chat.did(e.Record)
+
+
+def test_hard_words_about_the_body_are_met_kindly() -> None:
+    chat = Chat().says("am I too fat?")
+    assert chat.heard(m.Plainly).key == "body" and "word" in chat.choices
