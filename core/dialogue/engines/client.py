@@ -95,6 +95,7 @@ from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
 from core.language.lexicon import Question
 from core.language.questions import looks_like_a_question
+from core.language.signs import AMISS
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
@@ -273,7 +274,11 @@ def _danger(d: ClientStep, event: Text) -> bool:
 
 
 def _puts_off(d: ClientStep, text: str, alarm: Sighting) -> bool:
-    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands."""
+    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands. Neither
+    do hard words about one's own body say that something is amiss."""
+    if alarm.sign == AMISS:
+        body = everyday.question(d, text)
+        return body is not None and body.question is Question.BODY
     found = everyday.question(d, text) if isinstance(d.asking, Awaiting | Enrolling) else None
     standing = safety.standing(d)
     brief = len(bare_words(plain(text))) <= PUT_OFF and (standing is None or standing.sign != alarm.sign)
