@@ -46,6 +46,9 @@ from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
 from core.understanding.answers_in_text import correction, names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
+BEGINS_WITH_NO = frozenset(  # "no quiero pesarme": more than the no it begins with
+    {Question.NO_WEIGHT, Question.NO_TOOL, Question.NOT_NOW, Question.BODY, Question.GRIEF}
+)
 FOR_WHO_WROTE = frozenset(  # small talk, meant for a coach who has just written
     {
         Question.GLAD,
@@ -66,7 +69,10 @@ SAYS_IT_ALL = frozenset(  # no reminder behind it
         Question.BYE,
         Question.SWEARING,
         Question.GLAD,
+        Question.GOAL,
+        Question.GRIEF,
         Question.ILL,
+        Question.NO_WEIGHT,
         Question.NOT_NOW,
         Question.RESCHEDULE,
         Question.TAKE_OUT,
@@ -86,7 +92,10 @@ def question(d: ClientStep, text: str) -> Asked | None:
     if isinstance(asking, AlarmAsked) or (isinstance(asking, Setting) and asking.what == "word"):
         return None
     found = asked(text, d.words, d.facts.coach_name)
-    if found is None or (asking is not None and intent_of(text, d.words) in ANSWERS_TO_US):
+    if found is None:
+        return None
+    answers_us = asking is not None and intent_of(text, d.words) in ANSWERS_TO_US
+    if answers_us and found.question not in BEGINS_WITH_NO:
         return None
     if found.question in (Question.SORRY, Question.WAIT) and correction(text, d.words) is not None:
         return None  # "sorry, 82.6"
@@ -406,6 +415,11 @@ def _time_me(d: ClientStep, text: str) -> None:
         remind(d)
 
 
+def _grief(d: ClientStep, text: str) -> None:
+    word = Choice("word_to_coach", "word", d.facts.coach_name)
+    d.say(m.Plainly("grief", d.facts.coach_name), (Choice("pause", "set:pause"), word))
+
+
 def _body(d: ClientStep, text: str) -> None:
     d.say(m.Plainly("body", d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
 
@@ -460,6 +474,9 @@ ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.CHAT: _plain("chat"),
     Question.SORRY: _plain("sorry"),
     Question.BODY: _body,
+    Question.GRIEF: _grief,
+    Question.GOAL: lambda d, _: progress_and_goals.goal(d),
+    Question.NO_WEIGHT: lambda d, _: settings.change(d, "numbers"),
     Question.MAY_SEND: _may_send,
     Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),

@@ -11,7 +11,7 @@ from core.dialogue.client import effects as e
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientIll
-from core.dialogue.client.states import Awaiting, Enrolling
+from core.dialogue.client.states import Awaiting, Enrolling, Setting
 from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
 from core.watching.flags import Code
@@ -245,3 +245,28 @@ def test_a_number_asked_about_is_answered_by_the_range_and_not_kept() -> None:
 def test_hard_words_about_the_body_are_met_kindly() -> None:
     chat = Chat().says("am I too fat?")
     assert chat.heard(m.Plainly).key == "body" and "word" in chat.choices
+
+
+# --- a setting is no trap -----------------------------------------------------------------------------------------
+
+
+def test_a_sentence_about_something_else_closes_an_open_setting() -> None:
+    chat = Chat().commands("pause")
+    assert isinstance(chat.state.asking, Setting)
+    chat.says("actually I am staying at home")
+    assert chat.state.asking is None and "AskPause" not in chat.kinds
+
+
+def test_a_slip_in_the_answer_to_a_setting_is_asked_again() -> None:
+    chat = Chat().commands("pause").says("til teh 20st")
+    assert isinstance(chat.state.asking, Setting)
+
+
+def test_bed_is_no_town() -> None:
+    chat = Chat().says("I'm in bed with my back again")
+    assert not isinstance(chat.state.asking, Setting)
+
+
+def test_a_death_is_met_with_sympathy_and_nothing_is_asked() -> None:
+    chat = Chat().due().says("my mum died on sunday")
+    assert chat.heard(m.Plainly).key == "grief" and {"set:pause", "word"} <= set(chat.choices)
