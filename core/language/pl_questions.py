@@ -129,7 +129,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "zapomnij|usun|zmien|skasuj|pokaz & cel",
     ),
     Question.NO_WEIGHT: (
-        "nie_chce|wole_nie|nie_bede|nienawidze|bez & sie_wazyc|wazyc_sie|wazenia|wagi & !dzis|dzisiaj|codziennie|teraz",
+        "nie_chce|wole_nie|nie_bede|nienawidze|bez & wazyc|sie_wazyc|wazenia|wagi & !dzis|dzisiaj|codziennie|teraz",
     ),
     Question.BODY: (
         "czy_jestem|jestem|czuje_sie|nienawidze|wstydze & "
