@@ -134,6 +134,27 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "wie_spat_ist_es|wie_viel_uhr|welcher_tag_ist|wie_wird_das_wetter|ist_schon_montag",
         "ich_liebe_dich|hab_dich_lieb|heirate_mich|du_bist_lustig|du_bist_lieb|du_bist_nett",
     ),
+    Question.GRIEF: (
+        "gestorben|verstorben|tot|beerdigung|beerdigt|verloren|eingeschlafert & "
+        "mutter|mama|vater|papa|mann|frau|sohn|tochter|bruder|schwester|oma|opa|freund|freundin|hund|katze|nachbar*|"
+        "beerdigung & !vor_jahren|film|handy|gewicht",
+    ),
+    Question.GOAL: (
+        "ich_mochte|ich_will|ich_wurde_gern|mein_ziel|ich_hoffe & abnehmen|verlieren|erreichen|runter|kommen & "
+        "kilo*|kg|gewicht|cm|taille|sommer|weihnachten|juni|juli & !hilfe|nicht",
+        "vergiss|streich|andere|losche|zeig & ziel",
+    ),
+    Question.NO_WEIGHT: (
+        "will_nicht|mochte_nicht|nicht_mehr|lieber_nicht|hasse|ohne|lass & wiegen|gewogen|waage|gewicht_weg|"
+        "das_gewicht_weg & "
+        "!heute|taglich|jeden|jetzt",
+    ),
+    Question.BODY: (
+        "bin_ich|ich_fuhle|ich_finde_mich|ich_bin|ich_hasse|schame & "
+        "dick|zu_dick|fett|zu_fett|hasslich|ubergewichtig|zu_schwer|meinen_korper|meinen_bauch|meines_korpers|"
+        "mein_gewicht & "
+        "!gehalt|prozent",
+    ),
     Question.SORRY: (
         "^sorry|^entschuldigung|^entschuldige|^tut_mir_leid|^verzeihung|^pardon & "
         "!vergess*|verpasst|spat|gewicht|taille|puls|war|nicht|falsch|kann|konnte|das",

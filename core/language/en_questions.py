@@ -15,6 +15,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "is_it_normal|is_that_normal|normal_to|why_do|why_does|why_is|why_am & "
         "tired|sore|ache*|hurt*|stiff|cramp*|thirsty|itch*",
         "do_i_have|could_it_be|is_it & diabetes|cancer|disease|infection|arthritis",
+        "run_out_of|ran_out_of|stopped_taking|stopped_my|come_off|forgot_to_take|forgot_my|missed_my|not_been_taking & "
+        "tablet*|pill*|medicine*|medication*|insulin|inhaler|statin*|blood_thinner*",
         "without_trying|for_no_reason|no_idea_why & lost|losing|weight",
     ),
     Question.FOOD: (
@@ -46,6 +48,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "remind|ask|message|write|text|check_in|check_ins|ping|do_it|do_this & instead|from_now_on|in_future|always|"
         "every_week|earlier|another_day|another_time|different_day|different_time|change|move|better|rather & "
         "!coach|husband|weigh|if|weight|waist|pulse",
+        "evenings|mornings|afternoons|weekends & instead|rather|better|can_i_do|can_we_do|suit & !chair|tablet*|"
+        "was|were",
         "can_we|could_we|can_you|could_you|id_like_to|i_want_to|how_do_i|how_can_i|i_need_to & change|move|switch|"
         "shift & day|time|slot|check_in|reminder|it & !goal|coach|measure*|unit*|language|weight|number",
     ),
@@ -169,6 +173,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "what_should|how_much_should|how_high_should|how_many_should & be|weigh|have|do",
         "^whats|^what_is|^what_would_be & good|healthy & pulse|blood_pressure|weight|waist|number|score|result|bp|time|"
         "value|heart_rate|walk",
+        "compare|compared|against & others|other_people|other_women|other_men|average|my_age|everybody_else",
         "for_my_age|at_my_age & normal|good|ok|usual|average|bad|fine|right",
     ),
     Question.WHY_TEST: (
@@ -196,6 +201,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "normal|healthy|alright|right|high|low|great|terrible|big|much|better|worse|dangerous|worrying|problem & !to|"
         "when|while|good_time|right_time|bad_time|day|place|if|idea|weather|chair",
         "how_good|how_bad & that|is_it|is_my",
+        "am_i & normal|healthy|average|in_range|within_range & !weigh",
         "should_i|do_i_need_to|need_i & worry|be_worried|worried|concerned",
     ),
     Question.SWEARING: (
@@ -223,6 +229,31 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "what_time_is_it|whats_the_time|whats_the_date|what_day_is_it|is_it_monday|is_it_friday|weather_today|"
         "what_is_the_weather|whats_the_weather|will_it_rain",
         "i_love_you|love_you|marry_me|will_you_marry_me|you_are_lovely|youre_lovely|you_are_funny|youre_funny|good_bot",
+    ),
+    Question.GRIEF: (
+        "died|passed_away|has_gone|funeral|lost_my|buried|put_to_sleep & "
+        "mum|mam|mother|dad|father|husband|wife|partner|son|daughter|brother|sister|nan|gran|grandma|grandad|friend|"
+        "neighbour|dog|cat|uncle|aunt|funeral & !years_ago|phone|watch|weight|when_i_was|film|of_a|keys|at_the_age",
+    ),
+    Question.GOAL: (
+        "id_like_to|i_would_like_to|i_want_to|hoping_to|aim_to|aiming_to|my_aim|my_goal|plan_to & "
+        "lose|get_down_to|get_to|reach|get_under|get_below|be_down_to & "
+        "kilo*|kg|kgs|stone|pound*|lb|lbs|cm|inch*|weight|waist|by_june|by_july|by_summer|by_christmas|by_easter & "
+        "!help|cant",
+        "by_january|by_february|by_march|by_april|by_may|by_june|by_july|by_august|by_september|by_october|by_november|"
+        "by_december|by_summer|by_christmas|by_easter|by_my_birthday|by_the_wedding & kg|kilo*|stone|lb|lbs|"
+        "pound*|cm|inch*",
+        "forget|drop|cancel|scrap|change|delete|remove|see|show & goal|target & !you",
+    ),
+    Question.NO_WEIGHT: (
+        "dont_want_to|do_not_want_to|no_more|stop|rather_not|hate|leave|without & "
+        "weigh|weighed|weighing|my_weight_out|weigh_ins|the_scales|weight_out & !daily|every_day|so_often|today|"
+        "this_week|now",
+    ),
+    Question.BODY: (
+        "am_i|i_feel|i_look|im_so|i_am_so|im_too|i_am_too|i_hate|ashamed_of|disgusted_by & "
+        "fat|too_fat|obese|huge|ugly|disgusting|overweight|too_heavy|enormous|my_body|my_belly|my_weight|how_i_look & "
+        "!content|free|burn*|percent",
     ),
     Question.SORRY: (
         "^sorry|^im_sorry|^i_am_sorry|^apologies|^my_apologies|^oops_sorry & "

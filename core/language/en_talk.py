@@ -90,13 +90,16 @@ WISHES = {
         "help;help …;help me …;?;??;how;what can i do;what can you do;what now;what do i do;"
         "what should i do;i don't understand …;i do not understand …;don't understand;"
         "not sure what to do;… i need help …;how does this work;what is this;i'm stuck;i am stuck;"
-        "i'm lost;instructions;explain …;menu;info;commands;how do i …;how to …;what do you mean;"
+        "i'm lost;instructions;explain …;menu;info;commands;how do i use …;how do i do …;how do i send …;"
+        "how do i answer …;"
+        "how to use …;how to do …;how to send …;what do you mean;"
         "confused;i'm confused;huh;what;sos;🆘;assist;support"
     ),
     Intent.SKIP: split(
         "skip;skip …;pass;next;not this one;leave it;leave this out;leave it out;i'd rather skip;next one;"
         "next question;not this time;can't do this one;can't do it;i can't do it;cannot do it;leave this one;"
-        "… skip this …;… skip it …;no tape;no scales;don't have scales;don't have a tape;i have no scales;"
+        "… skip this …;… skip it …;can't be bothered …;can't face it …;no tape;no scales;don't have scales;"
+        "don't have a tape;i have no scales;"
         "i have no tape;haven't got scales;not today;not today …;skip for now;nothing to send"
     ),
     Intent.LATER: split(
@@ -149,7 +152,7 @@ WISHES = {
         "i have a reading;enter a reading;save …;submit;i measured;send a reading"
     ),
     Intent.PROGRESS: split(
-        "progress;progress …;my progress;my results;results;results …;chart;chart …;charts;graph;"
+        "progress;progress …;my progress;show me;my results;results;results …;chart;chart …;charts;graph;"
         "graph …;graphs;trend;trends;history;my history;… my chart …;… my progress …;… my results …;"
         "… my graph …;how am i doing;how am i doing …;my weight chart;weight chart;show my numbers;"
         "my numbers;my readings;readings;stats;my stats;how did i do;numbers;… weight chart …;"
@@ -199,7 +202,7 @@ WISHES = {
         "not well;unwell;i'm not well …;i am not well …;i'm ill;i am ill;ill;sick;i'm sick;i am sick;"
         "not feeling well;i don't feel well …;i do not feel well …;feeling ill;feeling sick;"
         "i have a cold …;i've got a cold;i have flu;i have a fever …;fever;flu;a cold;bad day;"
-        "feeling rough;feel rough;feeling bad;under the weather;poorly;i am in pain …;i'm in pain …;"
+        "feeling rough;feel rough;feeling bad;under the weather;poorly;i am in pain …;i'm in pain …;i'm in bed …;"
         "in pain;i feel ill;i feel unwell;i feel bad;i feel awful;… not feeling well …;"
         "… feel unwell …;… feeling unwell …;covid"
     ),
@@ -225,7 +228,9 @@ WISHES = {
         "i withdraw"
     ),
     Intent.LANGUAGE: split(
-        "language;language …;change language;change language …;change the language …;languages;"
+        "language;language …;change language;español;deutsch;français;polski;العربية;hablas español;"
+        "parlez vous français;tu parles français;sprichst du deutsch;sprechen sie deutsch;mówisz po polsku;"
+        "هل تتحدث العربية;change language …;change the language …;languages;"
         "… change language …;in english;speak english;english;english please;other language;"
         "… in english please"
     ),

@@ -124,6 +124,27 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "que_hora_es|que_dia_es|que_tiempo_hace|va_a_llover|ya_es_lunes",
         "te_quiero|te_amo|casate_conmigo|eres_gracioso|eres_graciosa|eres_un_encanto|que_majo",
     ),
+    Question.GRIEF: (
+        "murio|ha_muerto|fallecio|ha_fallecido|entierro|funeral|he_perdido_a & "
+        "madre|padre|mama|papa|marido|esposo|esposa|mujer|hijo|hija|hermano|hermana|abuela|abuelo|amigo|amiga|"
+        "perro|gato|"
+        "entierro|funeral & !hace_anos|pelicula",
+    ),
+    Question.GOAL: (
+        "quiero|quisiera|me_gustaria|mi_meta|mi_objetivo & perder|bajar|llegar|adelgazar & "
+        "kilo*|kg|peso|cm|cintura|verano|navidad & !ayuda|no",
+        "olvida|quita|cambia|borra|ver & meta|objetivo",
+    ),
+    Question.NO_WEIGHT: (
+        "no_quiero|no_quisiera|prefiero_no|odio|deja|sin & pesarme|pesar|bascula|mi_peso_fuera|"
+        "el_peso_fuera & !hoy|ahora|diario",
+    ),
+    Question.BODY: (
+        "estoy|soy|me_siento|me_veo|odio|verguenza & "
+        "gordo|gorda|muy_gordo|muy_gorda|demasiado_gordo|demasiado_gorda|obeso|obesa|feo|fea|mi_cuerpo|mi_barriga|"
+        "mi_peso & "
+        "!contento|contenta|bien_con",
+    ),
     Question.SORRY: (
         "^perdon|^perdona|^perdone|^lo_siento|^disculpa|^disculpe|^disculpas & "
         "!olvid*|tarde|peso|cintura|pulso|era|no|mal|puedo|pude|es",

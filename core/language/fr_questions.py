@@ -126,6 +126,25 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "quelle_heure|quel_jour_on_est|on_est_quel_jour|quel_temps|il_va_pleuvoir|on_est_lundi",
         "je_t_aime|je_vous_aime|epouse_moi|tu_es_drole|vous_etes_drole|tu_es_gentil|vous_etes_gentil",
     ),
+    Question.GRIEF: (
+        "mort|morte|decede|decedee|enterrement|obseques|j_ai_perdu|est_parti|est_partie & "
+        "mere|pere|maman|papa|mari|femme|fils|fille|frere|soeur|grand_mere|grand_pere|ami|amie|chien|chat|enterrement|"
+        "obseques & !il_y_a|film|telephone|kilos",
+    ),
+    Question.GOAL: (
+        "je_veux|je_voudrais|j_aimerais|mon_objectif|mon_but & perdre|descendre|arriver|atteindre|maigrir & "
+        "kilo*|kg|poids|cm|taille|ete|noel & !aide|pas",
+        "oublie|enleve|change|supprime|voir & objectif|but",
+    ),
+    Question.NO_WEIGHT: (
+        "je_ne_veux_pas|veux_plus|veux_pas|je_prefere_ne_pas|je_deteste|sans & me_peser|peser|pesee|balance & "
+        "!aujourd|jour|maintenant",
+    ),
+    Question.BODY: (
+        "je_suis|suis_je|est_ce_que_je_suis|je_me_sens|je_me_trouve|je_deteste|j_ai_honte & "
+        "gros|grosse|trop_gros|trop_grosse|obese|moche|laid|laide|mon_corps|mon_ventre|"
+        "mon_poids & !effort|efforts|content",
+    ),
     Question.SORRY: (
         "^desole|^desolee|^pardon|^excuse_moi|^excusez_moi|^je_m_excuse|^mes_excuses & "
         "!oubli*|retard|poids|taille|pouls|etait|pas|faux|peux|c|ai",

@@ -129,6 +129,10 @@ class Question(StrEnum):
     TIME_ME = "time_me"
     CHAT = "chat"  # "tell me a joke"
     SORRY = "sorry"
+    GRIEF = "grief"
+    GOAL = "goal"  # what somebody would like to reach
+    NO_WEIGHT = "no_weight"  # no wish to be weighed
+    BODY = "body"  # hard words about one's own body
     MAY_SEND = "may_send"  # may I send my blood pressure, too?
     FREE = "free"
     WHO_SEES = "who_sees"

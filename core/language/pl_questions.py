@@ -116,6 +116,26 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "ktora_godzina|jaki_dzis_dzien|jaki_mamy_dzien|jaka_pogoda|bedzie_padac|czy_juz_poniedzialek",
         "kocham_cie|wyjdz_za_mnie|ozen_sie|jestes_zabawny|jestes_zabawna|jestes_mily|jestes_kochany",
     ),
+    Question.GRIEF: (
+        "umarl|umarla|zmarl|zmarla|pogrzeb|stracilam|stracilem|odszedl|odeszla & "
+        "mama|matka|mame|tata|ojciec|tate|maz|meza|zona|zone|syn|syna|corka|corke|brat|brata|siostra|siostre|"
+        "babcia|dziadek|"
+        "przyjaciel*|pies|psa|kot|kota|pogrzeb & !lat_temu|film",
+    ),
+    Question.GOAL: (
+        "chce|chcialabym|chcialbym|moj_cel & schudnac|zrzucic|osiagnac|zejsc & kilo*|kg|waga|wage|cm|talia|lata|"
+        "swiat & "
+        "!pomoc|nie",
+        "zapomnij|usun|zmien|skasuj|pokaz & cel",
+    ),
+    Question.NO_WEIGHT: (
+        "nie_chce|wole_nie|nie_bede|nienawidze|bez & wazyc|sie_wazyc|wazenia|wagi & !dzis|dzisiaj|codziennie|teraz",
+    ),
+    Question.BODY: (
+        "czy_jestem|jestem|czuje_sie|nienawidze|wstydze & "
+        "gruby|gruba|za_gruby|za_gruba|otyly|otyla|brzydki|brzydka|za_ciezki|za_ciezka|swojego_ciala|mojego_ciala|"
+        "swojego_brzucha|swojej_wagi & !zadowolon*",
+    ),
     Question.SORRY: (
         "^przepraszam|^sorry|^sory|^wybacz|^prosze_wybaczyc & "
         "!zapomn*|spozn*|waga|pas|talia|tetno|bylo|nie|zle|moge|moglem|to",

@@ -24,6 +24,7 @@ NUMBERS = frozenset(  # what may hold a number
         Question.CHANGED,
         Question.CHAT,
         Question.FOR_COACH,
+        Question.GOAL,
         Question.GOOD,
         Question.HOW_OFTEN,
         Question.MEDICAL,

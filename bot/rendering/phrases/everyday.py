@@ -22,6 +22,10 @@ PLAIN: dict[str, str] = {
     "wait": N_("Take your time. I am here."),
     "nothing_to_time": N_("There is nothing to time just now."),
     "chat": N_("I wish I could. All I know is your check-ins and your numbers."),
+    "grief": N_("I am so sorry for your loss. Nothing here is urgent. Take all the time you need."),
+    "body": N_(
+        "You are more than a number. What counts is what helps you feel well. {coach} is glad to talk it over with you."
+    ),
     "sorry": N_("No need to be sorry."),
     "may_send": N_("Yes, just send it. Say what it is, like this: pulse 68."),
     "after_start": N_("I can tell you more about that once we have started."),

@@ -46,6 +46,20 @@ from core.references.weight_variation import SOURCES as WEIGHT_SWINGS
 from core.understanding.answers_in_text import correction, names_in, whole_numbers
 from core.watching.weighing_guard import EARLY, GuardStep
 
+BEGINS_WITH_NO = frozenset(  # "no quiero pesarme": more than the no it begins with
+    {Question.NO_WEIGHT, Question.NO_TOOL, Question.NOT_NOW, Question.BODY, Question.GRIEF}
+)
+FOR_WHO_WROTE = frozenset(  # small talk, meant for a coach who has just written
+    {
+        Question.GLAD,
+        Question.BYE,
+        Question.SORRY,
+        Question.CHAT,
+        Question.HOW_ARE_YOU,
+        Question.THERE,
+        Question.WAIT,
+    }
+)
 ANSWERED_BY_READING = frozenset(  # sent with it
     {Question.GOOD, Question.MEANING, Question.LAST, Question.CHANGED, Question.GLAD, Question.SORRY, Question.WAIT}
 )
@@ -55,7 +69,10 @@ SAYS_IT_ALL = frozenset(  # no reminder behind it
         Question.BYE,
         Question.SWEARING,
         Question.GLAD,
+        Question.GOAL,
+        Question.GRIEF,
         Question.ILL,
+        Question.NO_WEIGHT,
         Question.NOT_NOW,
         Question.RESCHEDULE,
         Question.TAKE_OUT,
@@ -75,7 +92,10 @@ def question(d: ClientStep, text: str) -> Asked | None:
     if isinstance(asking, AlarmAsked) or (isinstance(asking, Setting) and asking.what == "word"):
         return None
     found = asked(text, d.words, d.facts.coach_name)
-    if found is None or (asking is not None and intent_of(text, d.words) in ANSWERS_TO_US):
+    if found is None:
+        return None
+    answers_us = asking is not None and intent_of(text, d.words) in ANSWERS_TO_US
+    if answers_us and found.question not in BEGINS_WITH_NO:
         return None
     if found.question in (Question.SORRY, Question.WAIT) and correction(text, d.words) is not None:
         return None  # "sorry, 82.6"
@@ -95,13 +115,17 @@ def _reads(d: ClientStep, text: str) -> bool:
 def answer(d: ClientStep, found: Asked, text: str) -> None:
     """Answer a question, then put the open one again."""
     if found.number and found.question is Question.GOOD and not _says_last(d, text):
-        d.say(m.NotStored())
+        (_normal if _named(d, text) else _not_stored)(d, text)
     else:
         ANSWERS[found.question](d, text)
     if isinstance(d.asking, Setting) and d.asking.what == "undo" and found.question is not Question.TAKE_OUT:
         d.ask(d.asking.back)  # a yes after something else must not take anything back
     if found.question not in SAYS_IT_ALL:
         remind(d)
+
+
+def _not_stored(d: ClientStep, text: str) -> None:
+    d.say(m.NotStored())
 
 
 def _says_last(d: ClientStep, text: str) -> bool:
@@ -253,7 +277,7 @@ def _meaning(d: ClientStep, text: str) -> None:
         d.say(m.ChanceMeans("", None))
         return
     verdict = readings.assessed(d, measure, reading).verdict
-    error = None if verdict is None or verdict.mdc95 is None else d.shown(measure, verdict.mdc95)
+    error = None if verdict is None or verdict.chance is None else d.shown(measure, verdict.chance)
     source = () if measure.error is None else (measure.error.source.key,)
     _say(d, m.ChanceMeans(measure.key, error), source)
 
@@ -391,6 +415,15 @@ def _time_me(d: ClientStep, text: str) -> None:
         remind(d)
 
 
+def _grief(d: ClientStep, text: str) -> None:
+    word = Choice("word_to_coach", "word", d.facts.coach_name)
+    d.say(m.Plainly("grief", d.facts.coach_name), (Choice("pause", "set:pause"), word))
+
+
+def _body(d: ClientStep, text: str) -> None:
+    d.say(m.Plainly("body", d.facts.coach_name), (Choice("word_to_coach", "word", d.facts.coach_name),))
+
+
 def _may_send(d: ClientStep, text: str) -> None:
     if _named(d, text) == WEIGHT.key:
         _weigh(d, text)
@@ -440,6 +473,10 @@ ANSWERS: dict[Question, Callable[[ClientStep, str], None]] = {
     Question.TIME_ME: _time_me,
     Question.CHAT: _plain("chat"),
     Question.SORRY: _plain("sorry"),
+    Question.BODY: _body,
+    Question.GRIEF: _grief,
+    Question.GOAL: lambda d, _: progress_and_goals.goal(d),
+    Question.NO_WEIGHT: lambda d, _: settings.change(d, "numbers"),
     Question.MAY_SEND: _may_send,
     Question.NOT_NOW: lambda d, _: pausing.later(d),
     Question.FREE: _plain("free"),

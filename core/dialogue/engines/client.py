@@ -94,7 +94,8 @@ from core.language.danger_signs import (
 from core.language.days import place_first, stay
 from core.language.intents import intent_of, place
 from core.language.lexicon import Question
-from core.language.questions import looks_like_a_question
+from core.language.questions import is_wordy, looks_like_a_question
+from core.language.signs import AMISS
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
@@ -105,9 +106,11 @@ from core.understanding.health_facts import HealthSaid, health_in
 from core.watching.digest import may_wait
 from core.watching.flags import worded
 
+A_PLACE = 5  # words: "I have moved to Trumpton"
 PUT_OFF = 6  # words of "I will do it tonight"
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+MUST_BE_ANSWERED = ("forget", "leave", "coach_change", cohort_membership.LEAVE, health.ASK)
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -212,6 +215,9 @@ def _text(d: ClientStep, event: Text) -> None:
     if isinstance(asking, Enrolling) and _for_needed_fact(d, event, asking):
         return
     if (question := everyday.question(d, text)) is not None and not health_in(text, d.words).facts:
+        if d.asking is None and question.question in everyday.FOR_WHO_WROTE and _coach_wrote_recently(d):
+            coach_thread.pass_on(d, text, reply=True)
+            return
         if beside := everyday.rest_with_reading(d, question):
             _other_text(d, replace(event, text=beside), beside)
         if not beside or question.question not in everyday.ANSWERED_BY_READING:
@@ -270,7 +276,11 @@ def _danger(d: ClientStep, event: Text) -> bool:
 
 
 def _puts_off(d: ClientStep, text: str, alarm: Sighting) -> bool:
-    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands."""
+    """Whether "will do it tonight" answers what is asked just now: it says nothing else, and no alarm stands. Neither
+    do hard words about one's own body say that something is amiss."""
+    if alarm.sign == AMISS:
+        body = everyday.question(d, text)
+        return body is not None and body.question in (Question.BODY, Question.NO_WEIGHT)
     found = everyday.question(d, text) if isinstance(d.asking, Awaiting | Enrolling) else None
     standing = safety.standing(d)
     brief = len(bare_words(plain(text))) <= PUT_OFF and (standing is None or standing.sign != alarm.sign)
@@ -389,6 +399,8 @@ def _holds_a_reading(d: ClientStep, text: str) -> bool:
 
 def _other_text(d: ClientStep, event: Text, text: str) -> None:
     """A correction, readings, an intent, a message for the coach: everything is answered."""
+    if isinstance(d.asking, Setting) and d.asking.what not in MUST_BE_ANSWERED and is_wordy(text):
+        d.ask(d.asking.back)  # a sentence about something else: a setting is no trap
     rest = correction(text, d.words)
     if rest is not None and not _fits_open(d, rest) and (written := corrections.target(d, text)) is not None:
         (corrections.correct if corrections.fresh(d, written) else corrections.late)(d, written, rest, event)
@@ -402,6 +414,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         intent = None if _is_none(d, text, asked) else intent  # "none" is a number of sessions
     given = answers.readings_in(d, text, asked) if intent is None else ()
     understood = tuple(a for a in given if isinstance(a.heard, Understood))
+    if intent is Intent.ZONE and _is_no_place(d, text):
+        intent = None
     if town := _where(d, text, intent):
         settings.set_zone(d, town, stay(text, d.words, d.today))
     elif intent in TALK and _coach_wrote_recently(d):
@@ -494,6 +508,12 @@ def _where(d: ClientStep, text: str, intent: Intent | None) -> str:
     town = place_first(text, d.words)
     known = town is not None and len(d.facts.find_zones(town)) == 1
     return town if town and known and stay(text, d.words, d.today) is not None else ""
+
+
+def _is_no_place(d: ClientStep, text: str) -> bool:
+    """Whether what follows "I am in" is long and no place: "I'm in bed with my back"."""
+    named = place(text, d.words)
+    return bool(named) and not d.facts.find_zones(named or "") and len(bare_words(plain(text))) > A_PLACE
 
 
 def _tries(heard: Understood | Misunderstood) -> bool:

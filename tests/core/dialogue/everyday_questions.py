@@ -9,6 +9,18 @@ HANDED_ON = None  # nothing the bot knows: it says so, and offers to pass the wo
 
 ASKED: dict[str, dict[str, Q | None]] = {
     "en": {
+        "my mum died on sunday": Q.GRIEF,
+        "I'd like to lose a stone by summer": Q.GOAL,
+        "80 kg by june": Q.GOAL,
+        "forget the goal": Q.GOAL,
+        "leave my weight out": Q.NO_WEIGHT,
+        "I don't want to be weighed any more": Q.NO_WEIGHT,
+        "I've run out of my tablets": Q.MEDICAL,
+        "can I do evenings instead": Q.RESCHEDULE,
+        "am I too fat?": Q.BODY,
+        "I feel fat": Q.BODY,
+        "am I normal": Q.GOOD,
+        "compare with others my age": Q.NORMAL,
         "hang on": Q.WAIT,
         "timer please": Q.TIME_ME,
         "tell me a joke": Q.CHAT,
@@ -91,6 +103,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "my neighbour's dog ate the tape measure": HANDED_ON,
     },
     "es": {
+        "mi madre murió el domingo": Q.GRIEF,
+        "quiero perder 5 kilos": Q.GOAL,
+        "no quiero pesarme más": Q.NO_WEIGHT,
+        "me siento gorda": Q.BODY,
         "un momento": Q.WAIT,
         "cronómetro por favor": Q.TIME_ME,
         "cuéntame un chiste": Q.CHAT,
@@ -113,6 +129,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "¿cuál es la capital de Francia?": HANDED_ON,
     },
     "de": {
+        "meine Mutter ist gestorben": Q.GRIEF,
+        "ich möchte 5 Kilo abnehmen": Q.GOAL,
+        "ich möchte mich nicht mehr wiegen": Q.NO_WEIGHT,
+        "bin ich zu dick?": Q.BODY,
         "Moment": Q.WAIT,
         "Stoppuhr bitte": Q.TIME_ME,
         "erzähl mir einen Witz": Q.CHAT,
@@ -135,6 +155,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "was ist die Hauptstadt von Frankreich?": HANDED_ON,
     },
     "fr": {
+        "ma mère est décédée": Q.GRIEF,
+        "je voudrais perdre 5 kilos": Q.GOAL,
+        "je ne veux plus me peser": Q.NO_WEIGHT,
+        "je suis trop gros": Q.BODY,
         "attends": Q.WAIT,
         "chronomètre s'il te plaît": Q.TIME_ME,
         "raconte-moi une blague": Q.CHAT,
@@ -157,6 +181,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "quelle est la capitale de la France ?": HANDED_ON,
     },
     "pl": {
+        "moja mama zmarła": Q.GRIEF,
+        "chcę schudnąć 5 kilo": Q.GOAL,
+        "nie chcę się już ważyć": Q.NO_WEIGHT,
+        "czy jestem za gruba?": Q.BODY,
         "chwileczkę": Q.WAIT,
         "stoper proszę": Q.TIME_ME,
         "opowiedz dowcip": Q.CHAT,
@@ -179,6 +207,10 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "jaka jest stolica Francji?": HANDED_ON,
     },
     "ar": {
+        "أمي توفيت يوم الأحد": Q.GRIEF,
+        "أريد أن أخسر 5 كيلو": Q.GOAL,
+        "لا أريد أن أزن نفسي على الميزان": Q.NO_WEIGHT,
+        "هل أنا سمينة؟": Q.BODY,
         "لحظة": Q.WAIT,
         "احسب الوقت من فضلك": Q.TIME_ME,
         "قل لي نكتة": Q.CHAT,

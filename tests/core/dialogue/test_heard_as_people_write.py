@@ -11,7 +11,8 @@ from core.dialogue.client import effects as e
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientIll
-from core.dialogue.client.states import Awaiting, Enrolling
+from core.dialogue.client.states import Awaiting, Enrolling, Setting
+from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
 from core.watching.flags import Code
 from tests.builders import ADA, Chat, Plan
@@ -226,3 +227,46 @@ def test_a_yes_long_after_the_question_takes_nothing_back() -> None:
     chat = Chat(NO_PRESSURE).due().says("7").says("82 kg").says("waist 94").later(days=2).says("undo")
     chat.says("are you a robot?").says("👍")
     assert not chat.did(e.Retract)
+
+
+# --- what is asked of a number ------------------------------------------------------------------------------------
+
+
+def test_small_talk_after_a_word_of_the_coach_is_an_answer_to_it() -> None:
+    chat = Chat().gets(FromCoach(Chat().now, "Rowan", "How was the walk?"))
+    assert chat.says("lovely thanks, took 40 minutes").did(e.PassOn) == [e.PassOn("lovely thanks, took 40 minutes")]
+
+
+def test_a_number_asked_about_is_answered_by_the_range_and_not_kept() -> None:
+    chat = Chat().says("is 72 a good pulse for me")
+    assert chat.heard(m.UsualFor).measure == "resting_heart_rate" and not chat.did(e.Record)
+
+
+def test_hard_words_about_the_body_are_met_kindly() -> None:
+    chat = Chat().says("am I too fat?")
+    assert chat.heard(m.Plainly).key == "body" and "word" in chat.choices
+
+
+# --- a setting is no trap -----------------------------------------------------------------------------------------
+
+
+def test_a_sentence_about_something_else_closes_an_open_setting() -> None:
+    chat = Chat().commands("pause")
+    assert isinstance(chat.state.asking, Setting)
+    chat.says("actually I am staying at home")
+    assert chat.state.asking is None and "AskPause" not in chat.kinds
+
+
+def test_a_slip_in_the_answer_to_a_setting_is_asked_again() -> None:
+    chat = Chat().commands("pause").says("til teh 20st")
+    assert isinstance(chat.state.asking, Setting)
+
+
+def test_bed_is_no_town() -> None:
+    chat = Chat().says("I'm in bed with my back again")
+    assert not isinstance(chat.state.asking, Setting)
+
+
+def test_a_death_is_met_with_sympathy_and_nothing_is_asked() -> None:
+    chat = Chat().due().says("my mum died on sunday")
+    assert chat.heard(m.Plainly).key == "grief" and {"set:pause", "word"} <= set(chat.choices)
