@@ -33,6 +33,7 @@ NUMBERS = frozenset(  # what may hold a number
     }
 )
 _CLAUSE = re.compile(r"[,;:.!?،؛؟]+(?=\s|$)|\n+")
+_TWO_LETTERS = re.compile(r"([aou])e")
 _DIGIT_LETTER = re.compile(r"(?<=\d)(?=[^\W\d_])")
 
 
@@ -113,13 +114,22 @@ def asked(text: str, words: Lexicon, coach: str) -> Asked | None:
     clauses = [c for c in _CLAUSE.split(text) if c.strip()]
     for i, clause in enumerate(clauses):
         said = _words(clause, names)
-        if 0 < len(said) <= LONGEST and (found := table.ask(said)) is not None:
+        if 0 < len(said) <= LONGEST and (found := _heard(table, said, words)) is not None:
             rest = ". ".join(c.strip() for c in (*clauses[:i], *clauses[i + 1 :]))
             return Asked(found, rest, any(w[0].isdecimal() for w in said))
     whole = _words(text, names)
-    if len(clauses) > 1 and len(whole) <= LONGEST and (found := table.ask(whole)) is not None:
+    if len(clauses) > 1 and len(whole) <= LONGEST and (found := _heard(table, whole, words)) is not None:
         return Asked(found, "", any(w[0].isdecimal() for w in whole))
     return None
+
+
+def _heard(table: _Table, said: Sequence[str], words: Lexicon) -> Question | None:
+    """The question of a clause; where umlauts may be typed as two letters, also of "koennte" for "könnte"."""
+    found = table.ask(said)
+    if found is None and words.umlauts:
+        single = [_TWO_LETTERS.sub(r"\1", word) for word in said]
+        found = table.ask(single) if single != said else None
+    return found
 
 
 def _words(text: str, names: frozenset[str]) -> list[str]:
