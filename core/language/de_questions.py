@@ -30,7 +30,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "was_wird_das|was_soll_das_hier|was_soll_das_werden|was_machst_du|was_machen_sie|was_ist_samehour|"
         "wie_funktioniert_das|wie_lauft_das|was_erwartet_mich|was_kommt_auf_mich_zu|worauf_lasse_ich_mich_ein & "
         "!heute|gerade|morgen",
-        "schreibst_du|schreiben_sie|meldest_du|melden_sie|fragst_du|fragen_sie|kommst_du|kriege_ich|bekomme_ich|"
+        "schreibst_du|schreiben_sie|meldest_du|melden_sie|fragst_du|fragen_sie|kommst_du|kommt_das|kommt_es|"
+        "kriege_ich|bekomme_ich|"
         "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich",
     ),
     Question.ILL: (
@@ -122,6 +123,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.MUST: (
         "muss_ich|soll_ich|muss_man & alle|alles|jede|beantworten|antworten|machen|mitmachen|messen|wirklich",
         "ist & pflicht|freiwillig|verpflichtend",
+        "muss_ich_das|muss_das|soll_ich_das|muss_ich_es & sein|sagen|angeben|verraten|schreiben|schicken|ausfullen",
     ),
     Question.MISSED: (
         "was_passiert|was_ist_wenn|tut_mir_leid|sorry|macht_es_was|ist_es_schlimm|schlimm & vergessen|vergesse|"
@@ -157,7 +159,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.NEXT: (
         "was|wann & nachste|nachster|nachstes|nachsten|kommt_jetzt|als_nachstes|kommt_danach|kommt_dann",
-        "was|wann & fragst_du|wirst_du_fragen|schreibst_du|meldest_du_dich",
+        "was|wann & fragst_du|wirst_du_fragen|schreibst_du|meldest_du_dich|kommst_du|kommen_sie|horen_wir|hore_ich|"
+        "melden_sie_sich",
+        "was_passiert|wie_geht_es|wie_gehts & jetzt|nun|weiter|danach|dann & !dir|ihnen|mir",
+        "wars_das|war_es_das|das_wars_schon|das_war_es_schon|war_das_alles|das_war_schon_alles|bin_ich_fertig|"
+        "bin_ich_jetzt_fertig|sind_wir_fertig|schon_fertig",
     ),
     Question.NORMAL: (
         "was|wie_viel|wieviel|wie_hoch|wie & normal|ublich|durchschnitt*|ideal|sollte|sein_soll*|normalwert*",

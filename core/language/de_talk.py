@@ -76,7 +76,8 @@ WISHES = {
         "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;"
         "passt;in ordnung;einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;"
         "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;geht klar;"
-        "alles klar;na gut;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir;so machen wir das;"
+        "alles klar;na gut;na gut von mir aus;ja von mir aus;gut von mir aus;von mir aus gern;von mir aus gerne;"
+        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir;so machen wir das;"
         "bin dabei;ich bin dabei;bin einverstanden;habe nichts dagegen;hab nichts dagegen;nichts dagegen;freilich;"
         "jo passt;ja passt;ja klar;ja sicher;logisch;eh klar;jup;joa;jau;selbstverständlich;aber gerne;aber sicher;"
         "sehr gerne;sehr gern;jawoll;genau so;ja mach das"
@@ -102,8 +103,8 @@ WISHES = {
     ),
     Intent.LATER: split(
         "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
-        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit …;habe keine zeit;habe keine zeit …;"
-        "hab keine zeit;hab keine zeit …;ich habe keine zeit …;ich hab keine zeit …;hab grad keine zeit;"
+        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;habe keine zeit;"
+        "hab keine zeit;ich habe keine zeit;ich hab keine zeit;hab grad keine zeit;"
         "habe gerade keine zeit;grad keine zeit;gerade keine zeit;koa zeit;"
         "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"
         "bin bei der arbeit;bin unterwegs;bin nicht zu hause;ein andermal;mach ich später;"
@@ -204,6 +205,12 @@ WISHES = {
         "start;starten;los;los geht's;beginnen;anfangen;ich bin bereit;bereit;bin bereit;start …;leg los;auf geht's"
     ),
     Intent.NOT_WELL: split(
+        "… geht es mir nicht gut …;… geht es mir nicht so gut …;… geht es mir gar nicht gut …;… geht's mir nicht gut …;"
+        "… geht's mir nicht so gut …;… mir heute nicht gut …;mir geht es nicht so gut …;mir geht's nicht so gut …;"
+        "mir geht es heute nicht gut …;mir geht es heute nicht so gut …;mir geht's heute nicht gut …;"
+        "mir geht's heute nicht so gut …;mir geht es heute gar nicht …;mir geht es gar nicht gut …;"
+        "ich fühle mich heute nicht gut …;ich fühl mich nicht gut …;fühl mich nicht gut …;fühl mich nicht so gut …;"
+        "fühle mich nicht so gut …;fühle mich heute nicht …;"
         "nicht gut;mir geht es nicht gut …;mir geht's nicht gut …;ich fühle mich nicht gut …;krank;"
         "ich bin krank …;bin krank;bin krank …;erkältet;ich bin erkältet;bin erkältet;fieber;"
         "ich habe fieber …;grippe;schlecht;mir geht es schlecht …;mir geht's schlecht …;unwohl;"

@@ -116,7 +116,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.MUST: (
         "dois|faut|oblige|suis_je_oblige & tout|toutes|repondre|faire|mesurer",
-        "cest|est_ce & obligatoire|facultatif",
+        "cest|est_ce|suis & obligatoire|facultatif|oblige|obligee",
     ),
     Question.MISSED: (
         "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
@@ -146,7 +146,10 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.NEXT: (
         "quoi|quand|quelle|quel|cest & prochain|prochaine|ensuite|suite|apres_ca",
-        "que|quand|quest_ce_que & vas_tu_me_demander|tu_vas_me_demander|ecris_tu|tu_mecris",
+        "que|quand|quest_ce_que & vas_tu_me_demander|tu_vas_me_demander|ecris_tu|tu_mecris|tu_reviens|reviens_tu|"
+        "vous_revenez|revenez_vous|vous_mecrivez",
+        "se_passe & quoi|que|quest_ce & maintenant|ensuite|apres & !si",
+        "^cest_tout|^cest_deja_fini|on_a_fini|cest_tout_pour & !ce_que|pas",
     ),
     Question.NORMAL: (
         "quel|quelle|quoi|combien & normal|normale|moyenne|ideal|ideale|devrait|devrais|habituel",

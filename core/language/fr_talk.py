@@ -108,7 +108,7 @@ WISHES = {
         "plus tard;plus tard …;pas maintenant;pas maintenant …;tout à l'heure;rappelle moi …;"
         "rappelez moi …;je suis occupé …;je suis occupée …;occupé;occupée;demain;demain …;ce soir;"
         "cet après midi;une autre fois;je suis au travail …;je ne suis pas chez moi …;dans une heure;"
-        "pas le temps;pas le temps …;j'ai pas le temps …;je n'ai pas le temps …;pas trop le temps;attends;"
+        "pas le temps;j'ai pas le temps;je n'ai pas le temps;pas trop le temps;attends;"
         "attendez;un moment;redemande moi …;après;"
         "un instant"
     ),
@@ -201,6 +201,11 @@ WISHES = {
         "prête;on y va;début;go;on commence"
     ),
     Intent.NOT_WELL: split(
+        "je me sens pas très bien …;je me sens pas trop bien …;je ne me sens pas très bien …;"
+        "je ne me sens pas trop bien …;"
+        "… me sens pas bien …;… me sens pas très bien …;… me sens pas trop bien …;je suis pas bien;"
+        "je suis pas bien aujourd'hui;je vais pas bien …;je vais pas très bien …;je ne vais pas très bien …;"
+        "pas bien aujourd'hui;pas très bien;pas très bien aujourd'hui;"
         "pas bien;je ne me sens pas bien …;je ne vais pas bien …;je vais mal;je suis malade …;malade;"
         "enrhumé;enrhumée;je suis enrhumé;je suis enrhumée;fièvre;j'ai de la fièvre …;grippe;"
         "j'ai la grippe;je me sens mal …;mal;pas en forme;je ne suis pas bien;je me sens pas bien …;"

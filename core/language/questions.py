@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from core.language.lexicon import Lexicon, Question
+from core.language.spoken import in_full, opens_a_question, without_fillers
 from core.language.text import bare_words, plain
 from core.language.word_groups import groups_of, phrases_of, stands_at
 
@@ -124,12 +125,13 @@ def asked(text: str, words: Lexicon, coach: str) -> Asked | None:
 
 
 def _heard(table: _Table, said: Sequence[str], words: Lexicon) -> Question | None:
-    """The question of a clause; where umlauts may be typed as two letters, also of "koennte" for "könnte"."""
-    found = table.ask(said)
-    if found is None and words.umlauts:
-        single = [_TWO_LETTERS.sub(r"\1", word) for word in said]
-        found = table.ask(single) if single != said else None
-    return found
+    """The question of a clause; then of "koennte" as "könnte" where umlauts may be two letters, and without dialect and
+    small words."""
+    single = [_TWO_LETTERS.sub(r"\1", word) for word in said] if words.umlauts else list(said)
+    full = in_full(single, words)
+    ways = (said, single, full, without_fillers(full, words))
+    tried = dict.fromkeys(tuple(way) for way in ways if way)
+    return next((found for way in tried if (found := table.ask(way)) is not None), None)
 
 
 def _words(text: str, names: frozenset[str]) -> list[str]:
@@ -142,9 +144,15 @@ def _words(text: str, names: frozenset[str]) -> list[str]:
     return said
 
 
-def looks_like_a_question(text: str) -> bool:
-    """Whether a text ends as a question does, and has a few words."""
-    return text.rstrip().endswith(("?", "؟")) and len(bare_words(plain(text))) >= A_FEW
+def looks_like_a_question(text: str, words: Lexicon) -> bool:
+    """Whether a text ends as a question does, and has a few words; or opens like one."""
+    marked = ends_as_a_question(text) and len(bare_words(plain(text))) >= A_FEW
+    return marked or opens_a_question(text, words)
+
+
+def ends_as_a_question(text: str) -> bool:
+    """Whether a text has a question mark at its end."""
+    return text.rstrip().endswith(("?", "؟"))
 
 
 def is_wordy(text: str, *, few: bool = False) -> bool:

@@ -36,7 +36,7 @@ from core.language import Intent
 from core.language.days import since
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
-from core.language.questions import Asked, asked, is_a_remark, is_wordy, looks_like_a_question
+from core.language.questions import Asked, asked, ends_as_a_question, is_a_remark, is_wordy, looks_like_a_question
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
@@ -122,9 +122,11 @@ def remind(d: ClientStep) -> None:
 def about_the_week(d: ClientStep, text: str) -> bool:
     """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
     answered lately that it could be kept with."""
-    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text):
+    if not isinstance(d.asking, Awaiting | None) or ends_as_a_question(text):
         return False
-    if not (is_wordy(text, few=True) if d.asking is None else is_a_remark(text)):
+    if looks_like_a_question(text, d.words) or not (
+        is_wordy(text, few=True) if d.asking is None else is_a_remark(text)
+    ):
         return False
     since = min(d.today - SAME_WEEK, d.state.day or d.today)
     rated = [r for r in d.facts.of("energy") if d.facts.local(r.taken_at).date() >= since]
@@ -141,7 +143,7 @@ def about_the_week(d: ClientStep, text: str) -> bool:
 
 def hand_on(d: ClientStep, text: str) -> bool:
     """Offer the coach what nobody here can answer; False if the text says too little, or there is no coach."""
-    if not d.facts.coach_name or not (looks_like_a_question(text) or (d.asking is None and is_wordy(text))):
+    if not d.facts.coach_name or not (looks_like_a_question(text, d.words) or (d.asking is None and is_wordy(text))):
         return False
     coach_thread.offer(d, text, "unknown")
     return True

@@ -400,7 +400,7 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     elif _coach_wrote_recently(d) and not any(_tries(a.heard) for a in given):
         coach_thread.pass_on(d, text, reply=True)
         everyday.remind(d)
-    elif looks_like_a_question(text) and everyday.hand_on(d, text):
+    elif looks_like_a_question(text, d.words) and everyday.hand_on(d, text):
         everyday.remind(d)
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
