@@ -14,6 +14,9 @@ from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
+OPENERS = split("ما هو;ما هي;ما معنى;ماذا;من هو;من انت;متى;اين;وين;لماذا;ليش;ليه;كيف;كم;هل;شو;ايه;ممكن ان;هل يمكن")
+NO_OPENERS = split("كيف حالك")
+
 D = Decimal
 
 _ONES: dict[int, tuple[str, ...]] = {
@@ -239,4 +242,6 @@ ARABIC = Lexicon(
     questions=QUESTIONS,
     requests=REQUESTS,
     sexes=SEXES,
+    openers=OPENERS,
+    no_openers=NO_OPENERS,
 )

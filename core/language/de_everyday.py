@@ -6,6 +6,7 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "nochmal puls, nochmal den puls, nochmal der puls, puls nochmal, puls jetzt nochmal, noch einmal den puls, "
         "brustpresse, brustschwimmen, brustumfang, brustgurt, bankdrücken, brustübung*, brustmuskel*, herzlich*, "
         "von herzen, übel nehmen, totgelacht, totlachen, ans herz, am herzen, ins herz, schwarz weiß, blutdruck, "
         "luftdruck, reifendruck, eindruck, ausdruck, dicke socken, dicker pulli, handtaub, taube, tauben, "

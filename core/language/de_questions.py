@@ -20,6 +20,75 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "schokolade|"
         "alkohol|wein|bier|fruhstuck* & !vor|vorher|nach|test|wiegen",
     ),
+    Question.CAN_STOP: (
+        "kann_ich|darf_ich|konnte_ich|kann_man|darf_man|kann_i|derf_i|was_wenn_ich|was_ist_wenn_ich|und_wenn_ich|"
+        "ist_es_ok_wenn_ich & aufhor*|aussteig*|abbrech*|kundig*|beenden|austreten|abmeld*|anders_uberleg* & "
+        "!tablette*|medikament*|pille*|insulin|rauch*|sport|training|trainieren|trinken|essen",
+    ),
+    Question.ABOUT: (
+        "worum_geht|worum_gehts|um_was_geht|um_was_gehts|was_ist_das_hier|was_ist_das_eigentlich|was_ist_das_uberhaupt|"
+        "was_wird_das|was_soll_das_hier|was_soll_das_werden|was_machst_du|was_machen_sie|was_ist_samehour|"
+        "wie_funktioniert_das|wie_lauft_das|was_erwartet_mich|was_kommt_auf_mich_zu|worauf_lasse_ich_mich_ein & "
+        "!heute|gerade|morgen",
+        "schreibst_du|schreiben_sie|meldest_du|melden_sie|fragst_du|fragen_sie|kommst_du|kommt_das|kommt_es|"
+        "kriege_ich|bekomme_ich|"
+        "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich",
+    ),
+    Question.ILL: (
+        "ich_habe|ich_hab|i_hab|i_hob|habe|hab|hob|mit|liege|lieg|mich_hats|mich_hat|kriege|bekomme|bin|positiv|"
+        "eingefangen|erwischt|geholt & grippe|corona|covid|erkaltung|schnupfen|schnupfn|magen_darm|magendarm|"
+        "magen_darm_grippe|darmgrippe|infekt|grippalen|virus|fieber|mandelentzundung|bronchitis|migrane|"
+        "blasenentzundung|gurtelrose|noro|norovirus|nebenhohlenentzundung|husten|verkuhlung & "
+        "!kann|darf|soll|sollte|mann|frau|sohn|tochter|mutter|mama|vater|papa|er|sie|enkel*|bruder|schwester|freund*|"
+        "kollegin|kollege|nachbar*|kinder|kind|letzten|letztes|letzte|vor_jahren|nicht|kein|keine|keinen|nie|wenn|ob|"
+        "impf*|geimpft|angst",
+        "ich_bin|bin|i_bin|bi|total|stark|schwer|ziemlich|richtig|wieder & "
+        "erkaltet|verkuhlt|verschnupft|vergrippt|vergrippet|"
+        "grippig & !kann|darf|soll|sollte|mann|frau|er|sie|nicht|letzte|wenn",
+    ),
+    Question.RESCHEDULE: (
+        "erinner*|frag|frage|fragen|fragst|meld*|schreib*|schick* & lieber|besser|stattdessen|kunftig|in_zukunft|"
+        "ab_jetzt|ab_sofort|immer|jede_woche|anderen_tag|andere_zeit|anderer_zeit|ander_mal & "
+        "!@|trainer|trainerin|mann|frau|wiegen|waage|wenn|gewicht|taille|puls|blutdruck",
+        "kann|konnte|konnten|konnen|kannst|wie|mochte|wurde_gern & andern|wechseln|verschieben|verlegen|umstellen|"
+        "tauschen|wechsle|andere|verschiebe & tag|wochentag|uhrzeit|zeit|termin|check|erinnerung & "
+        "!ziel|@|trainer|trainerin|mass*|einheit*|sprache|gewicht|zahl|wert|arzt*",
+        "statt|anstatt|stattdessen|lieber & montag*|dienstag*|mittwoch*|donnerstag*|freitag*|samstag*|sonntag*|uhr & "
+        "geht|gehts|ginge|passt|kann|konnte|konnen|konnten|ware|war|hatte_ich|mochte & !@|arzt*|termin_beim",
+    ),
+    Question.TAKE_OUT: (
+        "losch*|streich*|entfern*|verwirf|verwerfen|rausnehmen|herausnehmen|rausloschen|rausstreichen|wegnehmen & "
+        "wert|zahl|messung|angabe|eintrag|ergebnis|gewicht|taille|taillenwert|huft*|puls|blutdruck|energie|letzte|"
+        "letzten|letztes & !alles|alle|daten|konto|mich|jede*|nicht|app",
+        "nimm|nehmen|tu|mach|schmeiss & raus|heraus|weg|zuruck & wert|zahl|messung|angabe|eintrag|gewicht|taille|"
+        "huft*|puls|blutdruck|energie & !alles|alle|daten|konto|mich|jede*|nicht|arzt*",
+    ),
+    Question.NO_TOOL: (
+        "kein|keine|keinen|koa|koan|ohne|fehlt|kaputt|defekt|verloren|find|finde|verlegt|leer|verliehen|verborgt|hin|"
+        "geht_nicht|geht_ned|funktioniert|spinnt|streikt|weg & massband|metermass|messband|bandmass|zentimetermass|"
+        "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|stoppuhr|"
+        "stuhl & !kann_ich|kommt|darf|weg_von|geh",
+        "batterie|batterien|akku & leer|alle|tot|aus",
+    ),
+    Question.NOT_NOW: (
+        "spater|spoter|nachher|nacher|heute_abend|heut_abend|am_abend|abends|nach_der_arbeit|nach_dem_essen|zu_hause|"
+        "zuhause|daheim|heimkomme|morgen|am_wochenende|in_einer_stunde|ein_andermal|dann & "
+        "mach|mache|machs|schick|schicke|schicks|schreib|schreibe|melde|meld|antworte|messe|mess|hole|hol|erledige|"
+        "trage|werde_ich & !@|immer|kunftig|wiegen|wiege|aufhor*|arzt*|ruf*|anruf*|kann_ich|soll|darf|am_morgen|"
+        "jeden_morgen|guten|erinner*|termin|bis_dann|urlaub|operation|krankenhaus|sport|training|losch*",
+        "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|gerade_unterwegs|"
+        "grad_unterwegs|am_steuer|beim_autofahren|im_bus|im_zug|in_der_bahn|im_meeting|in_einer_besprechung|"
+        "in_der_arbeit|auf_der_arbeit|auf_arbeit|beim_einkaufen|im_wartezimmer|nicht_daheim|ned_dahoam|"
+        "nicht_zu_hause|nicht_zuhause|passt_grad_nicht|passt_gerade_nicht|passt_jetzt_nicht|ungunstig & "
+        "!diese_woche|letzte_woche|letzten|letzte|woche|war|waren|sport|training|trainieren|hatte|gehabt|uben|"
+        "urlaub|leider_keine_zeit_mehr",
+    ),
+    Question.MAY_SEND: (
+        "kann|darf|soll|konnte|willst_du|wollen_sie|mochten_sie|brauchst_du|brauchen_sie & "
+        "schicken|senden|schreiben|geben|durchgeben|eintragen|mitteilen|angeben|melden|schick|schicke|sagen & "
+        "blutdruck|blutdruckwerte|puls|gewicht|taille|bauchumfang|huft*|schritte|werte|messwerte|zahlen & "
+        "!foto*|bild*|@|trainer|trainerin|arzt*|du_mir|sie_mir|mir|screenshot",
+    ),
     Question.FREE: (
         "ist|was|wie_viel|wieviel|muss|kostet & gratis|umsonst|kostenlos|kostet|kosten|zahlen|bezahlen|preis",
     ),
@@ -54,6 +123,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.MUST: (
         "muss_ich|soll_ich|muss_man & alle|alles|jede|beantworten|antworten|machen|mitmachen|messen|wirklich",
         "ist & pflicht|freiwillig|verpflichtend",
+        "muss_ich_das|muss_das|soll_ich_das|muss_ich_es & sein|sagen|angeben|verraten|schreiben|schicken|ausfullen",
     ),
     Question.MISSED: (
         "was_passiert|was_ist_wenn|tut_mir_leid|sorry|macht_es_was|ist_es_schlimm|schlimm & vergessen|vergesse|"
@@ -89,7 +159,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.NEXT: (
         "was|wann & nachste|nachster|nachstes|nachsten|kommt_jetzt|als_nachstes|kommt_danach|kommt_dann",
-        "was|wann & fragst_du|wirst_du_fragen|schreibst_du|meldest_du_dich",
+        "was|wann & fragst_du|wirst_du_fragen|schreibst_du|meldest_du_dich|kommst_du|kommen_sie|horen_wir|hore_ich|"
+        "melden_sie_sich",
+        "was_passiert|wie_geht_es|wie_gehts & jetzt|nun|weiter|danach|dann & !dir|ihnen|mir",
+        "wars_das|war_es_das|das_wars_schon|das_war_es_schon|war_das_alles|das_war_schon_alles|bin_ich_fertig|"
+        "bin_ich_jetzt_fertig|sind_wir_fertig|schon_fertig",
     ),
     Question.NORMAL: (
         "was|wie_viel|wieviel|wie_hoch|wie & normal|ublich|durchschnitt*|ideal|sollte|sein_soll*|normalwert*",

@@ -55,7 +55,12 @@ CALENDAR = Calendar(
         "ziehe nach;unterwegs in;zu besuch in"
     ),
     any_day=split("jeder;jeden;jeder tag;jeden tag;egal;ganz egal;beliebig;irgendwann;alle tage"),
-    except_=split("außer;ausser;nur nicht;aber nicht;bis auf"),
+    except_=split(
+        "außer;ausser;nur nicht;aber nicht;bis auf;bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
+        "ist ungünstig;sind ungünstig;passt nicht;passt mir nicht;passt gar nicht;geht nicht;gehen nicht;"
+        "geht gar nicht;"
+        "geht bei mir nicht;geht ned;kann ich nicht;kann ich nie;kann ich ned;kann i ned;habe ich nie zeit;fällt weg"
+    ),
     place_ends=split(
         "bis;für;diese;jetzt;ab;und;bitte;seit;mit;aber;heute;morgen;zur;gerade;im;am;um;umgezogen;gezogen;auf"
     ),
@@ -70,7 +75,12 @@ WISHES = {
     Intent.YES: split(
         "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;"
         "passt;in ordnung;einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;"
-        "mache ich;so ist es;korrekt"
+        "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;geht klar;"
+        "alles klar;na gut;na gut von mir aus;ja von mir aus;gut von mir aus;von mir aus gern;von mir aus gerne;"
+        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir;so machen wir das;"
+        "bin dabei;ich bin dabei;bin einverstanden;habe nichts dagegen;hab nichts dagegen;nichts dagegen;freilich;"
+        "jo passt;ja passt;ja klar;ja sicher;logisch;eh klar;jup;joa;jau;selbstverständlich;aber gerne;aber sicher;"
+        "sehr gerne;sehr gern;jawoll;genau so;ja mach das"
     ),
     Intent.NO: split(
         "nein;ne;nee;nö;nein …;falsch;stimmt nicht;keineswegs;auf keinen fall;keine;keines;keins;"
@@ -93,7 +103,9 @@ WISHES = {
     ),
     Intent.LATER: split(
         "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
-        "nachher;heute abend;heute nachmittag;keine zeit;keine zeit …;habe keine zeit;"
+        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;habe keine zeit;"
+        "hab keine zeit;ich habe keine zeit;ich hab keine zeit;hab grad keine zeit;"
+        "habe gerade keine zeit;grad keine zeit;gerade keine zeit;koa zeit;"
         "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"
         "bin bei der arbeit;bin unterwegs;bin nicht zu hause;ein andermal;mach ich später;"
         "… erinnere mich später …;in einer stunde;frag später;frag mich später …;frag morgen …;"
@@ -113,6 +125,12 @@ WISHES = {
     ),
     Intent.COACH: split(
         "coach;coach …;trainer;trainerin;trainer …;trainerin …;mit dem coach sprechen …;"
+        "ich möchte mit meinem coach …;ich will mit meinem coach …;ich möchte mit meiner trainerin …;"
+        "ich will mit meiner trainerin …;ich möchte mit meinem trainer …;ich will mit meinem trainer …;"
+        "kann ich mit meinem coach …;kann ich mit meiner trainerin …;kann ich mit meinem trainer …;"
+        "ich brauche meinen coach …;ich brauche meine trainerin …;ich brauche meinen trainer …;"
+        "sag meinem coach …;sag meiner trainerin …;sag meinem trainer …;sagen sie meinem coach …;"
+        "sagen sie meiner trainerin …;sagen sie meinem trainer …;"
         "… mein coach …;… meinem coach …;… meinen coach …;… meiner trainerin …;… meinem trainer …;"
         "… meinen trainer …;… meine trainerin …;nachricht …;… dem coach …;… den coach …;"
         "… mit jemandem sprechen …;… mit jemandem reden …;… einem menschen …;mensch;ruf mich an;"
@@ -187,6 +205,12 @@ WISHES = {
         "start;starten;los;los geht's;beginnen;anfangen;ich bin bereit;bereit;bin bereit;start …;leg los;auf geht's"
     ),
     Intent.NOT_WELL: split(
+        "… geht es mir nicht gut …;… geht es mir nicht so gut …;… geht es mir gar nicht gut …;… geht's mir nicht gut …;"
+        "… geht's mir nicht so gut …;… mir heute nicht gut …;mir geht es nicht so gut …;mir geht's nicht so gut …;"
+        "mir geht es heute nicht gut …;mir geht es heute nicht so gut …;mir geht's heute nicht gut …;"
+        "mir geht's heute nicht so gut …;mir geht es heute gar nicht …;mir geht es gar nicht gut …;"
+        "ich fühle mich heute nicht gut …;ich fühl mich nicht gut …;fühl mich nicht gut …;fühl mich nicht so gut …;"
+        "fühle mich nicht so gut …;fühle mich heute nicht …;"
         "nicht gut;mir geht es nicht gut …;mir geht's nicht gut …;ich fühle mich nicht gut …;krank;"
         "ich bin krank …;bin krank;bin krank …;erkältet;ich bin erkältet;bin erkältet;fieber;"
         "ich habe fieber …;grippe;schlecht;mir geht es schlecht …;mir geht's schlecht …;unwohl;"
@@ -246,7 +270,10 @@ WISHES = {
         "möchte nicht sagen;ohne angabe"
     ),
     Intent.DONT_KNOW: split(
-        "weiß nicht;weiß ich nicht;ich weiß nicht;ich weiß es nicht;keine ahnung;nicht sicher;"
+        "weiß nicht;weiß ich nicht;ich weiß nicht;ich weiß es nicht;keine ahnung;keine ahnung …;nicht sicher;"
+        "weiß nicht genau;weiß ich nicht genau;ich weiß nicht genau;weiß ned;woaß ned;woaß i ned;weiß i ned;"
+        "woher soll ich das wissen;was weiß ich;kann ich nicht sagen;kann ich schlecht sagen;"
+        "da bin ich überfragt;bin mir nicht sicher;nicht ganz sicher;keinen schimmer;keinen plan;"
         "bin nicht sicher;ich bin nicht sicher;ich bin mir nicht sicher;weiß ich nicht mehr;"
         "vergessen;schwer zu sagen"
     ),

@@ -14,6 +14,16 @@ from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
+OPENERS = split(
+    "what;whats;what's;which;who;whos;who's;why;how;hows;how's;where is;where are;where do;where can;"
+    "wheres;where's;when is;when are;when do;when will;when can;when should;whens;when's;am i;is it;"
+    "is that;is this;is my;is there;is 1;are you;are they;are there;are we;do i;do you;do we;does it;"
+    "does this;does that;did i;did you;did my;did it;did that;can i;can you;can we;could i;could you;"
+    "could we;should i;should we;shall i;shall we;will i;will you;will it;would it;would you;would that;"
+    "may i;have i;have you;has it;isnt it;isn't it;isnt that;cant i;cant you;can't i;can't you"
+)
+NO_OPENERS = split("what a;how lovely;how nice;how kind;how are things with you")
+
 D = Decimal
 
 _ONES = split(
@@ -226,4 +236,6 @@ ENGLISH = Lexicon(
     questions=QUESTIONS,
     requests=REQUESTS,
     sexes=SEXES,
+    openers=OPENERS,
+    no_openers=NO_OPENERS,
 )

@@ -14,6 +14,13 @@ from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.quantity import Unit
 
+OPENERS = split(
+    "que es;que significa;que hago;que tengo;que pasa;que hora;cual;cuales;quien;cuando;donde;cuanto;"
+    "cuanta;cuantos;cuantas;como se;como puedo;como hago;como voy;por que;puedo;podria;debo;es normal;"
+    "es bueno;es malo;esta bien"
+)
+NO_OPENERS = split("que bien;que pena;que rabia;que lata;que semana")
+
 D = Decimal
 
 _SMALL = split(
@@ -204,4 +211,6 @@ SPANISH = Lexicon(
     questions=QUESTIONS,
     requests=REQUESTS,
     sexes=SEXES,
+    openers=OPENERS,
+    no_openers=NO_OPENERS,
 )

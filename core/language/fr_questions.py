@@ -20,6 +20,72 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "que|quoi|puis_je|peux|dois|combien|quest_ce_que & manger|mange|repas|regime|calories|proteine*|sucre|pain|"
         "chocolat|alcool|vin|biere|petit_dejeuner & !avant|apres|test|peser",
     ),
+    Question.CAN_STOP: (
+        "puis_je|je_peux|jpeux|peut_on|on_peut|et_si_je|si_je|si_jamais_je|jai_le_droit|ai_je_le_droit & "
+        "arreter|arrete|darreter|abandonner|dabandonner|quitter|me_desinscrire|changer_davis|change_davis|me_retirer|"
+        "tout_annuler & !comprime*|medicament*|cachet*|insuline|traitement|fumer|sport|boire|manger|exercice*|"
+        "la_pilule",
+    ),
+    Question.ABOUT: (
+        "de_quoi_sagit_il|de_quoi_il_sagit|cest_quoi_ce_truc|cest_quoi_au_juste|cest_quoi_exactement|cest_quoi_en_fait|"
+        "cest_a_propos_de_quoi|ca_consiste|en_quoi_consiste|tu_fais_quoi|vous_faites_quoi|que_faites_vous|que_fais_tu|"
+        "cest_quoi_samehour|comment_ca_fonctionne|comment_ca_se_passe|ca_se_passe_comment|ca_marche_comment|"
+        "a_quoi_je_mengage|cest_quoi_le_principe|quel_est_le_principe|cest_quoi_lidee|a_quoi_sert_ce_truc|"
+        "cest_quoi_le_but & !ce_soir|demain|fuseau",
+        "tu|vous|je_vais|je_recevrai|je_recois & mecrire|ecrire|ecris|ecrivez|mecris|mecrivez|mecrirez|envoies|"
+        "envoyez|contacter|deranger|embeter|recevoir|recevrai|messages|me_demander & tous_les_jours|chaque_jour|"
+        "souvent|tout_le_temps|chaque_semaine|toutes_les_semaines|sans_arret",
+    ),
+    Question.ILL: (
+        "jai|chope|attrape|avec|je_suis|suis|cloue|clouee|au_lit|positif|positive|je_fais|je_couve|ai|jai_eu & "
+        "grippe|covid|corona|rhume|angine|gastro|bronchite|sinusite|virus|infection|fievre|otite|laryngite|"
+        "creve|migraine|enrhume|enrhumee|zona|intoxication_alimentaire|rhino & "
+        "!puis_je|peux|dois|mari|femme|fils|fille|mere|maman|pere|papa|il|elle|soeur|frere|ami|amie|copine|petit|"
+        "petite|petits|enfants|voisin|voisine|lannee|mois|ans|pas|jamais|plus|si|vaccin*|est_ce|peur|poitrine",
+    ),
+    Question.RESCHEDULE: (
+        "rappelle*|rappel|rappeler|rappelez|demande|demandez|demander|ecris|ecrire|ecrivez|envoie|envoyer|envoyez & "
+        "plutot|a_la_place|desormais|dorenavant|a_partir_de_maintenant|toujours|chaque_semaine|un_autre_jour|"
+        "une_autre_heure|plus_tot & !coach|@|mari|balance|peser|si|poids|taille|pouls|tension|medecin",
+        "peut_on|on_peut|peux_tu|tu_peux|pouvez_vous|vous_pouvez|pourriez_vous|on_pourrait|puis_je|je_peux|je_voudrais|"
+        "jaimerais|je_veux|comment|possible & changer|deplacer|decaler|modifier|avancer & "
+        "jour|heure|lheure|horaire|creneau|rappel|rendez_vous|rdv|point & "
+        "!objectif|coach|@|mesure*|unite*|langue|poids|chiffre|medecin",
+        "plutot|au_lieu|a_la_place & lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|heures|heure|h & "
+        "serait|prefere|prefererais|marrange|marrangerait|mieux|possible|peut|peux|pourrait|pouvez & "
+        "!@|coach|medecin|rendez_vous",
+    ),
+    Question.TAKE_OUT: (
+        "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|la_valeur|le_chiffre|la_mesure|"
+        "le_tour_de_taille|mon_tour_de_taille|la_taille|les_hanches|le_tour_de_hanches|le_pouls|mon_pouls|la_tension|"
+        "ma_tension|lenergie|le_resultat|ce_chiffre|cette_valeur|cette_mesure & "
+        "!tout|toutes|compte|donnees|chaque|pas|rendez|veux|voudrais|objectif",
+    ),
+    Question.NO_TOOL: (
+        "pas_de|plus_de|nai_pas|nai_plus|ai_pas|ai_plus|jai_pas|jai_plus|sans|perdu_mon|perdu_ma|perdu_le|trouve_pas|"
+        "trouve_plus|retrouve_pas|retrouve_plus|casse|cassee|panne|marche_pas|marche_plus|fonctionne_pas|"
+        "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|chronometre|"
+        "ma_montre|de_montre|chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
+        "pile|piles & plates|mortes|vides|morte|vide|plus",
+    ),
+    Question.NOT_NOW: (
+        "plus_tard|ce_soir|tout_a_lheure|tantot|apres_le_travail|apres_le_boulot|apres_manger|en_rentrant|"
+        "quand_je_rentre|a_la_maison|demain|ce_week_end|dans_une_heure|une_autre_fois & "
+        "je_ferai|je_le_ferai|jle_ferai|je_fais_ca|je_le_fais|jle_fais|je_reponds|je_repondrai|je_vous_reponds|"
+        "jenvoie|jenverrai|je_vous_envoie|je_tenvoie|je_mesure|je_mesurerai|je_finirai|je_finis|on_verra|"
+        "je_vous_dis|je_te_dis|je_vous_dirai|je_regarde|on_fait_ca|je_men_occupe & "
+        "!@|toujours|dorenavant|me_pese|peser|arreter|medecin|appelle*|puis_je|dois|sport|marche",
+        "pas_le_temps|pas_trop_le_temps|pas_une_minute|suis_presse|suis_pressee|suis_occupe|suis_occupee|"
+        "trop_occupe|trop_occupee|au_volant|je_conduis|en_voiture|en_reunion|au_boulot|au_travail|dans_le_bus|"
+        "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_a_la_maison & "
+        "!semaine|derniere|avais|etait|etais|sport|exercice*|eu|bouger|marcher|jetais",
+    ),
+    Question.MAY_SEND: (
+        "puis_je|je_peux|jpeux|peut_on|on_peut|dois_je|voulez_vous|tu_veux|vous_voulez|veux_tu & "
+        "envoyer|envoie|jenvoie|donner|donne|transmettre|noter|ajouter|communiquer|mettre|entrer|dire & "
+        "tension|pouls|poids|tour_de_taille|hanches|mes_pas|mesures|chiffres|valeurs & "
+        "!photo*|image|@|coach|menvoyer|me_donner|me_dire|capture|medecin|peux_pas",
+    ),
     Question.FREE: ("cest|est_ce|combien|faut|dois & gratuit|gratuite|coute|payer|prix|payant",),
     Question.WHO_SEES: (
         "^qui & voit|lit|sait|verra|lira|voient|acces",
@@ -38,7 +104,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "es_tu|etes_vous|tu_es|vous_etes & robot|bot|machine|humain|humaine|personne|medecin|programme|ordinateur|"
         "vrai|vraie",
     ),
-    Question.THERE: ("tu_es_la|vous_etes_la|es_tu_la|etes_vous_la|il_y_a_quelqu_un|y_a_quelqu_un|toujours_la",),
+    Question.THERE: ("tu_es_la|vous_etes_la|es_tu_la|etes_vous_la|il_y_a_quelquun|y_a_quelquun|toujours_la",),
     Question.HOW_ARE_YOU: ("comment_vas_tu|comment_allez_vous|comment_ca_va|tu_vas_bien|vous_allez_bien|et_toi_ca_va",),
     Question.PHOTO: ("puis_je|peux|je & envoyer|envoie|mettre & photo*|image|video|vocal|message_vocal",),
     Question.HOW_LONG: (
@@ -50,7 +116,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.MUST: (
         "dois|faut|oblige|suis_je_oblige & tout|toutes|repondre|faire|mesurer",
-        "cest|est_ce & obligatoire|facultatif",
+        "cest|est_ce|suis & obligatoire|facultatif|oblige|obligee",
     ),
     Question.MISSED: (
         "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
@@ -80,7 +146,10 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.NEXT: (
         "quoi|quand|quelle|quel|cest & prochain|prochaine|ensuite|suite|apres_ca",
-        "que|quand|quest_ce_que & vas_tu_me_demander|tu_vas_me_demander|ecris_tu|tu_mecris",
+        "que|quand|quest_ce_que & vas_tu_me_demander|tu_vas_me_demander|ecris_tu|tu_mecris|tu_reviens|reviens_tu|"
+        "vous_revenez|revenez_vous|vous_mecrivez",
+        "se_passe & quoi|que|quest_ce & maintenant|ensuite|apres & !si",
+        "^cest_tout|^cest_deja_fini|on_a_fini|cest_tout_pour & !ce_que|pas",
     ),
     Question.NORMAL: (
         "quel|quelle|quoi|combien & normal|normale|moyenne|ideal|ideale|devrait|devrais|habituel",
@@ -124,7 +193,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.CHAT: (
         "blague|chanson|poeme|histoire & raconte*|connais|connaissez|chante*|ecris|dis & !pas_une|etait",
         "quelle_heure|quel_jour_on_est|on_est_quel_jour|quel_temps|il_va_pleuvoir|on_est_lundi",
-        "je_t_aime|je_vous_aime|epouse_moi|tu_es_drole|vous_etes_drole|tu_es_gentil|vous_etes_gentil",
+        "je_taime|je_vous_aime|epouse_moi|tu_es_drole|vous_etes_drole|tu_es_gentil|vous_etes_gentil",
     ),
     Question.GRIEF: (
         "mort|morte|decede|decedee|enterrement|obseques|j_ai_perdu|est_parti|est_partie & "
@@ -146,8 +215,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mon_poids & !effort|efforts|content",
     ),
     Question.SORRY: (
-        "^desole|^desolee|^pardon|^excuse_moi|^excusez_moi|^je_m_excuse|^mes_excuses & "
-        "!oubli*|retard|poids|taille|pouls|etait|pas|faux|peux|c|ai",
+        "^desole|^desolee|^pardon|^excuse_moi|^excusez_moi|^je_mexcuse|^mes_excuses & "
+        "!oubli*|retard|poids|taille|pouls|etait|cetait|pas|faux|peux|cest|jai",
     ),
     Question.GLAD: ("^haha*|^hihi*|^super|^genial|^chouette|^cool|^mdr|^parfait & !mais|temps|jour",),
 }

@@ -58,7 +58,12 @@ CALENDAR = Calendar(
         "je suis aux;ma ville est"
     ),
     any_day=split("n'importe;n'importe quel jour;peu importe;ça m'est égal;tous les jours"),
-    except_=split("sauf;mais pas;excepté;à part"),
+    except_=split(
+        "sauf;mais pas;excepté;à part;hormis;surtout pas;ne me va pas;me va pas;ne me convient pas;me convient pas;"
+        "ça ne va pas;ça va pas;n'est pas possible;c'est pas possible;pas possible;est impossible;c'est impossible;"
+        "c'est mauvais;est mauvais;sont mauvais;tombe mal;je ne peux pas;je peux pas;j'peux pas;je ne peux jamais;"
+        "je peux jamais;ça ne marche pas;ne m'arrange pas;m'arrange pas"
+    ),
     place_ends=split(
         "jusqu;jusqu'à;jusquau;jusqua;pour;cette;maintenant;depuis;et;avec;mais;aujourd;demain;"
         "pendant;en;dès;ce;la;le;de"
@@ -74,7 +79,12 @@ WISHES = {
     Intent.YES: split(
         "oui;oui …;ouais;bien sûr;bien sûr …;d'accord;ok;okay;exact;exactement;c'est ça;c'est exact;"
         "certainement;volontiers;oui merci;oui s'il vous plaît;tout à fait;en effet;c'est correct;"
-        "correct;je suis d'accord;j'accepte;vas y;allez y;absolument;si"
+        "correct;je suis d'accord;j'accepte;vas y;allez y;absolument;si;pas de problème;pas de souci;pas de soucis;"
+        "aucun problème;aucun souci;sans problème;sans souci;ça me va;ça me va bien;ça me convient;ça marche;ça roule;"
+        "entendu;c'est entendu;d'acc;dacc;ouaip;avec plaisir;bien volontiers;je veux bien;bon d'accord;ok d'accord;"
+        "c'est d'accord;ok pour moi;moi ça me va;partant;partante;je suis partant;je suis partante;"
+        "si vous voulez;si tu veux;évidemment;parfaitement;oui oui;ben oui;mais oui;bah oui;oui je veux bien;"
+        "je suis pour;pourquoi pas oui"
     ),
     Intent.NO: split(
         "non;non …;nan;pas du tout;faux;c'est faux;aucun;aucune;aucun de ceux là;non merci;"
@@ -98,7 +108,8 @@ WISHES = {
         "plus tard;plus tard …;pas maintenant;pas maintenant …;tout à l'heure;rappelle moi …;"
         "rappelez moi …;je suis occupé …;je suis occupée …;occupé;occupée;demain;demain …;ce soir;"
         "cet après midi;une autre fois;je suis au travail …;je ne suis pas chez moi …;dans une heure;"
-        "pas le temps;je n'ai pas le temps …;attends;attendez;un moment;redemande moi …;après;"
+        "pas le temps;j'ai pas le temps;je n'ai pas le temps;pas trop le temps;attends;"
+        "attendez;un moment;redemande moi …;après;"
         "un instant"
     ),
     Intent.STOP: split(
@@ -114,7 +125,12 @@ WISHES = {
         "revenir en arrière;annule la dernière …;annule le dernier …;supprimer le dernier …"
     ),
     Intent.COACH: split(
-        "coach;coach …;entraîneur;entraîneuse;instructeur;instructrice;… mon coach …;… ma coach …;"
+        "coach;coach …;je veux parler à mon coach …;je veux parler à ma coach …;je voudrais parler à mon coach …;"
+        "je voudrais parler à ma coach …;puis je parler à mon coach …;puis je parler à ma coach …;"
+        "je peux parler à mon coach …;je peux parler à ma coach …;parler à mon coach …;parler à ma coach …;"
+        "parler au coach …;j'ai besoin de mon coach …;j'ai besoin de ma coach …;dis à mon coach …;dites à mon coach …;"
+        "dis à ma coach …;dites à ma coach …;entraîneur;entraîneuse;instructeur;instructrice;… mon coach …;"
+        "… ma coach …;"
         "… le coach …;… mon entraîneur …;… parler à quelqu'un …;… à une personne …;… à un humain …;"
         "message …;une personne;un humain;appelez moi;appelle moi;… parler à mon …;contacter …;"
         "… mon instructeur …;… mon instructrice …"
@@ -185,6 +201,11 @@ WISHES = {
         "prête;on y va;début;go;on commence"
     ),
     Intent.NOT_WELL: split(
+        "je me sens pas très bien …;je me sens pas trop bien …;je ne me sens pas très bien …;"
+        "je ne me sens pas trop bien …;"
+        "… me sens pas bien …;… me sens pas très bien …;… me sens pas trop bien …;je suis pas bien;"
+        "je suis pas bien aujourd'hui;je vais pas bien …;je vais pas très bien …;je ne vais pas très bien …;"
+        "pas bien aujourd'hui;pas très bien;pas très bien aujourd'hui;"
         "pas bien;je ne me sens pas bien …;je ne vais pas bien …;je vais mal;je suis malade …;malade;"
         "enrhumé;enrhumée;je suis enrhumé;je suis enrhumée;fièvre;j'ai de la fièvre …;grippe;"
         "j'ai la grippe;je me sens mal …;mal;pas en forme;je ne suis pas bien;je me sens pas bien …;"
@@ -244,7 +265,9 @@ WISHES = {
         "ça me regarde;je ne dirai pas"
     ),
     Intent.DONT_KNOW: split(
-        "je ne sais pas;je sais pas;sais pas;aucune idée;pas sûr;pas sûre;je ne suis pas sûr;"
+        "je ne sais pas;je sais pas;sais pas;aucune idée;aucune idée …;je ne sais pas …;je sais pas …;"
+        "pas la moindre idée;j'en ai aucune idée;je n'en ai aucune idée;jsp;chais pas;chépa;je sais plus;"
+        "je ne sais plus;je ne sais plus …;je sais plus …;pas sûr;pas sûre;je ne suis pas sûr;"
         "je ne suis pas sûre;je ne me souviens pas;je ne me rappelle pas;difficile à dire;"
         "j'en sais rien;je n'en sais rien"
     ),

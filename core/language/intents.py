@@ -15,6 +15,7 @@ from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
 from core.language.destructive import destroys
+from core.language.spoken import in_full, stripped
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
 
@@ -80,15 +81,18 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     if not said:
         return table.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
     number = any(w[0].isdecimal() for w in said)
-    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)))):
+    full = in_full(said, words)
+    bare = stripped(full, words)
+    ways = (said, _without(said, table.polite), full, _without(full, table.polite), bare, _without(bare, table.polite))
+    for candidate in dict.fromkeys(" ".join(way) for way in ways if way):
         if (intent := table.whole.get(candidate)) is not None:
             return intent
     if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
         return meant
     meaning = _without(said, table.polite) or said
-    intent = _beginning(meaning, table.starts) or _beginning(said, table.starts)
+    intent = _beginning(meaning, table.starts) or _beginning(said, table.starts) or _beginning(bare, table.starts)
     if intent is None and len(said) <= CHATTY:
-        intent = _contents(said, table.inside)
+        intent = _contents(said, table.inside) or _contents(full, table.inside)
     if intent is None and not number and len(meaning) <= 3:
         intent = _nearly(" ".join(meaning), table.whole)
     if number and intent not in WITH_NUMBERS:

@@ -93,7 +93,7 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "hindern hindert hingegen hingen hingerichtet hingezogen holten jansen kammer kampf kampfe kampfer kampfes "
         "kampft kampfte kampften katzen kieler klange kleist knacken kopfen korner langen lappen lauren lauten "
         "lautet lebensende legen legend leider leiser lenken lenker lieben liebend liefen ligen linden lingen "
-        "linien linsen linzer liste listet liter lugen marsch merkwurdige mogen morden nicken nummer offentlich "
+        "linien linsen linzer liste listet liter lugen marsch merkwurdige messen mogen morden nicken nummer offentlich "
         "passen plus pollen postet preussen rachel raschen ratsel rauf rechnen rechtlichen rechtzeitig reichte "
         "reichten reinschauen reisten richte richten richter rissen rohren runder russell sache samtlichen "
         "samtlicher satzen sauber saubere sauberen sauberer sauberes sauberkeit saubern saufen sauren schach "

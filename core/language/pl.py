@@ -14,6 +14,12 @@ from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.quantity import Unit
 
+OPENERS = split(
+    "co to;co mam;co robic;co dalej;jaki;jaka;jakie;kto;komu;kiedy;gdzie;dlaczego;czemu;jak mam;jak sie;"
+    "jak moge;ile;czy;moge;mozna"
+)
+NO_OPENERS = split("jak zwykle;jak zawsze;jak zwyk;moge pozniej;moge jutro")
+
 D = Decimal
 
 _SMALL = split(
@@ -238,4 +244,6 @@ POLISH = Lexicon(
     questions=QUESTIONS,
     requests=REQUESTS,
     sexes=SEXES,
+    openers=OPENERS,
+    no_openers=NO_OPENERS,
 )

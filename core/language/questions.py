@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from core.language.lexicon import Lexicon, Question
+from core.language.spoken import in_full, opens_a_question, without_fillers
 from core.language.text import bare_words, plain
 from core.language.word_groups import groups_of, phrases_of, stands_at
 
@@ -34,6 +35,7 @@ NUMBERS = frozenset(  # what may hold a number
     }
 )
 _CLAUSE = re.compile(r"[,;:.!?،؛؟]+(?=\s|$)|\n+")
+_TWO_LETTERS = re.compile(r"([aou])e")
 _DIGIT_LETTER = re.compile(r"(?<=\d)(?=[^\W\d_])")
 
 
@@ -114,13 +116,23 @@ def asked(text: str, words: Lexicon, coach: str) -> Asked | None:
     clauses = [c for c in _CLAUSE.split(text) if c.strip()]
     for i, clause in enumerate(clauses):
         said = _words(clause, names)
-        if 0 < len(said) <= LONGEST and (found := table.ask(said)) is not None:
+        if 0 < len(said) <= LONGEST and (found := _heard(table, said, words)) is not None:
             rest = ". ".join(c.strip() for c in (*clauses[:i], *clauses[i + 1 :]))
             return Asked(found, rest, any(w[0].isdecimal() for w in said))
     whole = _words(text, names)
-    if len(clauses) > 1 and len(whole) <= LONGEST and (found := table.ask(whole)) is not None:
+    if len(clauses) > 1 and len(whole) <= LONGEST and (found := _heard(table, whole, words)) is not None:
         return Asked(found, "", any(w[0].isdecimal() for w in whole))
     return None
+
+
+def _heard(table: _Table, said: Sequence[str], words: Lexicon) -> Question | None:
+    """The question of a clause; then of "koennte" as "könnte" where umlauts may be two letters, and without dialect and
+    small words."""
+    single = [_TWO_LETTERS.sub(r"\1", word) for word in said] if words.umlauts else list(said)
+    full = in_full(single, words)
+    ways = (said, single, full, without_fillers(full, words))
+    tried = dict.fromkeys(tuple(way) for way in ways if way)
+    return next((found for way in tried if (found := table.ask(way)) is not None), None)
 
 
 def _words(text: str, names: frozenset[str]) -> list[str]:
@@ -133,29 +145,15 @@ def _words(text: str, names: frozenset[str]) -> list[str]:
     return said
 
 
-ASKING = {  # how a question begins that has no mark at its end
-    "en": "what which who whose whom when where why how can could should shall may do does did is are will would am",
-    "es": "que cual cuales quien quienes cuando donde cuanto cuanta cuantos cuantas como puedo podria podrias debo es",
-    "de": "was welche welcher welches wer wem wann wo warum wieso wie wieviel kann kannst darf soll muss ist sind hast",
-    "fr": "que qu'est quel quelle quels quelles qui quand ou pourquoi comment combien puis peux dois est",
-    "pl": "co jaki jaka jakie kto komu kiedy gdzie dlaczego czemu jak ile czy moge mozna",
-    "ar": "ما ماذا ماهو من متى اين وين لماذا ليش ليه كيف كم هل اي شو ايه ممكن",
-}
-
-
 def looks_like_a_question(text: str, words: Lexicon) -> bool:
-    """Whether a text ends or begins as a question does, and has a few words."""
-    said = bare_words(plain(text))
-    if len(said) < A_FEW:
-        return False
-    if text.rstrip().endswith(("?", "؟")):
-        return True
-    return said[0] in _begins(words) and not any(w[0].isdecimal() for w in said)
+    """Whether a text ends as a question does, and has a few words; or opens like one."""
+    marked = ends_as_a_question(text) and len(bare_words(plain(text))) >= A_FEW
+    return marked or opens_a_question(text, words)
 
 
-@cache
-def _begins(words: Lexicon) -> frozenset[str]:
-    return frozenset(w for word in ASKING[words.code].split() for w in bare_words(plain(word))[:1])
+def ends_as_a_question(text: str) -> bool:
+    """Whether a text has a question mark at its end."""
+    return text.rstrip().endswith(("?", "؟"))
 
 
 def is_wordy(text: str, *, few: bool = False) -> bool:

@@ -10,6 +10,12 @@ from core.language.text import bare_words, plain
 
 
 @cache
+def group_of(listed: str) -> str:
+    """The group of phrases that are listed between commas."""
+    return "|".join("_".join(phrase.split()) for phrase in listed.split(",") if phrase.strip())
+
+
+@cache
 def groups_of(line: str) -> tuple[str, ...]:
     """The groups of a line, between &."""
     return tuple(group.strip() for group in line.split("&"))

@@ -185,6 +185,7 @@ def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Meas
                 piece.key = _by_unit(toks, piece, known, asked)
         waiting = ""
     if asked is not None:
+        _leave_what_cannot_be(toks, pieces, asked)
         named = any(p.named == asked.key and p.numbers for p in pieces)
         for piece in pieces:
             if piece.numbers and not piece.named and piece.key == asked.key and named:
@@ -195,6 +196,23 @@ def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Meas
             before = piece.key or before
         else:
             piece.key = before if any(p.key == before and p.numbers for p in pieces) else ""
+
+
+def _leave_what_cannot_be(toks: Sequence[Token], pieces: list[_Piece], asked: Measure) -> None:
+    """A bare number too large for the question, beside an amount of something else, is of that: "20 min on Tuesday and
+    40 on Thursday" is no energy."""
+    amount = [p for p in pieces if p.numbers and any(not _fits(asked, u) for u in _units(toks, p))]
+    for piece in pieces:
+        bare = piece.key == asked.key and not piece.named and piece.numbers and not _units(toks, piece)
+        values = [toks[i].entry.number for i in piece.numbers]
+        high = asked.bounds.possible.high
+        if bare and amount and high is not None and all(v is not None and v > high for v in values):
+            piece.key = ""
+
+
+def _units(toks: Sequence[Token], piece: _Piece) -> list[Unit]:
+    found = amounts(toks[piece.first : piece.last + 1], None, fractions=False)
+    return [h.unit for h in found if h.unit is not None]
 
 
 def _before(pieces: Sequence[_Piece], piece: _Piece, key: str) -> str:

@@ -25,11 +25,14 @@ from core.dialogue.kit.messages import OldButton, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.judging.change import mdc95
 from core.language import ENGLISH, Intent, plain
+from core.language.concepts import Concept
 from core.language.days import day_of_week
+from core.language.health_words import HEALTH_WORDS, Topic
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
 from core.language.questions import asked, looks_like_a_question
 from core.language.text import bare_words
+from core.language.word_groups import group_of, holds
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood
 from core.measures.own_question import OWN_QUESTION
@@ -180,13 +183,14 @@ def _plain_question(d: ClientStep, text: str, rows: Rows) -> bool:
 
 def _as_consent(d: ClientStep, text: str) -> str:
     """What a text says of consent; a question agrees to nothing and refuses nothing ("can I stop when I like?")."""
-    if looks_like_a_question(text, d.words) or asked(text, d.words, d.facts.coach_name) is not None:
+    if asked(text, d.words, d.facts.coach_name) is not None:
         return ""
+    question = looks_like_a_question(text, d.words)
     match intent_of(text, d.words):
         case Intent.YES:
-            return "yes"
+            return "" if question or _with_a_but(d, text) else "yes"
         case Intent.NO | Intent.STOP | Intent.LEAVE:
-            return "no"
+            return "" if question else "no"
         case Intent.WHY | Intent.MY_DATA:
             return "what"
         case Intent.HELP:
@@ -196,6 +200,12 @@ def _as_consent(d: ClientStep, text: str) -> str:
 
 
 # --- questions --------------------------------------------------------------------------------------------------
+
+
+def _with_a_but(d: ClientStep, text: str) -> bool:
+    """Whether a yes is taken back in part: "yes, but my daughter says"."""
+    said = bare_words(plain(text))
+    return holds(said, group_of(d.words.concepts.get(Concept.BUT, "")))
 
 
 def _next(d: ClientStep, asking: Enrolling, left: tuple[str, ...]) -> None:
@@ -325,6 +335,8 @@ def _answered(d: ClientStep, asking: Enrolling, value: str, event: Text | Press)
         return True
     if question == "rating":
         return bool(value) and _rating(d, asking, value, event)
+    if question == "weekday":  # the number of a button is no number that somebody types
+        return bool(value) and _weekday(d, asking, value, pressed=value != _said(event))
     answer = CONFIRMED.get(question) or ANSWER[question]
     return bool(value) and answer(d, asking, value)
 
@@ -448,6 +460,9 @@ def year_in(d: ClientStep, value: str) -> int | None:
     numbers = whole_numbers(value, d.words)
     if len(numbers) != 1:
         return None
+    if numbers[0] < 100 and holds(bare_words(folded), group_of(HEALTH_WORDS[d.words.code][Topic.BORN])):  # "born in 48"
+        century = d.today.year // 100 * 100
+        return century + numbers[0] - (100 if century + numbers[0] > d.today.year else 0)
     return numbers[0] if numbers[0] > OLDEST else d.today.year - numbers[0]
 
 
@@ -674,8 +689,8 @@ def _own_better(d: ClientStep, asking: Enrolling, value: str) -> bool:
     return True
 
 
-def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
-    if value.isdigit() and len(value) == 1:
+def _weekday(d: ClientStep, asking: Enrolling, value: str, *, pressed: bool = True) -> bool:
+    if pressed and value.isdigit() and len(value) == 1:
         day: int | None = int(value)
         at = None
     else:
@@ -687,8 +702,16 @@ def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
     return True
 
 
+def _said(event: Text | Press) -> str:
+    return event.text.strip() if isinstance(event, Text) else ""
+
+
 def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
     day, at = weekday_and_time(value, d.words)
+    if day is not None:
+        meant = day_of_week(value, d.words, d.today)
+        kept = d.facts.slot.weekday if d.facts.slot is not None else day
+        day = kept if meant != day != kept else meant  # "Mondays are bad" is no wish for Monday
     if day is not None:
         set_slot(d, weekday=day)
     if at is None:

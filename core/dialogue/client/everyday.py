@@ -36,7 +36,7 @@ from core.language import Intent
 from core.language.days import since
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
-from core.language.questions import Asked, asked, is_a_remark, is_wordy, looks_like_a_question
+from core.language.questions import Asked, asked, ends_as_a_question, is_a_remark, is_wordy, looks_like_a_question
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Understood
 from core.measures.weight import WEIGHT
@@ -146,9 +146,11 @@ def remind(d: ClientStep) -> None:
 def about_the_week(d: ClientStep, text: str) -> bool:
     """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
     answered lately that it could be kept with."""
-    if not isinstance(d.asking, Awaiting | None) or looks_like_a_question(text, d.words):
+    if not isinstance(d.asking, Awaiting | None) or ends_as_a_question(text):
         return False
-    if not (is_wordy(text, few=True) if d.asking is None else is_a_remark(text)):
+    if looks_like_a_question(text, d.words) or not (
+        is_wordy(text, few=True) if d.asking is None else is_a_remark(text)
+    ):
         return False
     since = min(d.today - SAME_WEEK, d.state.day or d.today)
     lately = [r for r in d.facts.history if r.counts and d.facts.local(r.taken_at).date() >= since]
