@@ -22,6 +22,75 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "alcohol|"
         "vino|cerveza|desayun*|cenar & !antes|despues|prueba|pesar*|estoy|va|voy|eso|esto|llamas|funciona",
     ),
+    Question.CAN_STOP: (
+        "puedo|podria|se_puede|y_si|que_pasa_si|si_me|si_yo|tengo_derecho_a & parar|pararlo|dejarlo|dejo|lo_dejo|"
+        "abandonar|salirme|salir|darme_de_baja|desapuntarme|retirarme|cancelar|cambio_de_opinion|cambiar_de_opinion|"
+        "cambio_de_idea|arrepiento|me_canso|borrarme & "
+        "!pastilla*|medic*|insulina|ejercicio*|fumar|beber|comer|entrenar|dieta|tratamiento|calle|casa|hoy|correr",
+    ),
+    Question.ABOUT: (
+        "de_que_va|de_que_se_trata|de_que_trata|en_que_consiste|que_haces_tu|que_hace_usted|que_haces_exactamente|"
+        "como_funciona_esto|como_va_esto|que_es_samehour|que_es_este_programa|que_es_esto_de|que_es_lo_que_haces|"
+        "que_es_esto_exactamente|para_que_es_esto|que_voy_a_tener_que_hacer|que_tengo_que_hacer_yo|de_que_va_la_cosa & "
+        "!hoy|manana|ahora|numero|prueba",
+        "vas_a|va_a|me_escrib*|cada_cuanto|cuantas_veces & escrib*|mandar*|mensaje*|molestar*|preguntar* & "
+        "todos_los_dias|cada_dia|a_diario|diario|mucho|cada_semana|todas_las_semanas|a_cada_rato|a_cada_hora|"
+        "cada_cuanto|cuantas_veces",
+    ),
+    Question.ILL: (
+        "tengo|he_cogido|cogi|me_ha_dado|me_dio|estoy|con|pille|he_pillado|agarre|pesque|he_pasado|sali|di|tuve|"
+        "he_tenido|ando & gripe|la_gripe|gripa|griposo|griposa|covid|corona|coronavirus|resfriado|resfriada|"
+        "constipado|constipada|catarro|trancazo|gastroenteritis|virus|infeccion|fiebre|anginas|bronquitis|sinusitis|"
+        "otitis|faringitis|migrana|jaqueca|acatarrado|acatarrada|positivo_en_covid|engripado|engripada|herpes & "
+        "!puedo|debo|deberia|marido|mujer|hijo|hija|madre|padre|esposo|esposa|nieto|nieta|hermano|hermana|amiga|"
+        "amigo|vecina|vecino|ninos|no|nunca|sin|si|ano|mes|hace_anos|vacuna*|pasada|miedo|el|ella|pecho",
+        "^covid|^gripe|^gripa & positivo|otra_vez|desde|dias|en_cama|de_nuevo",
+    ),
+    Question.RESCHEDULE: (
+        "recuerda*|recuerde*|recorda*|avisa*|avise*|pregunta*|pregunte*|escribe*|escriba* & mejor|en_vez|en_lugar|"
+        "a_partir_de_ahora|desde_ahora|de_ahora_en_adelante|siempre|otro_dia|otra_hora|mas_temprano|mas_tarde & "
+        "!@|entrenador*|coach|marido|peso|pesarme|bascula|cintura|pulso|si|medico|doctor*|luego",
+        "puedes|puede|podemos|podriamos|se_puede|podria|quiero|quisiera|querria|me_gustaria|como|necesito|"
+        "cambiamos|cambiemos & cambiar|cambio|cambiarlo|mover|moverlo|pasar|pasarlo|modificar|cambiamos|cambiemos & "
+        "dia|hora|horario|recordatorio|cita|lunes|martes|miercoles|jueves|viernes|sabado|domingo & "
+        "!meta|objetivo|@|entrenador*|coach|medida*|unidad*|idioma|peso|numero|medico|clase",
+        "mejor|en_vez|en_lugar|prefiero|preferiria|me_viene|me_va & lunes|martes|miercoles|jueves|viernes|sabado|"
+        "domingo|las_7|las_8|las_9|las_10|las_11|tardes|mananas & que|de|puede|podria|podemos|puedo|se_puede|cambiar & "
+        "!@|medico|entrenador*|coach|hago|pesarme|me_siento|me_encuentro|duermo|hoy|que_el",
+    ),
+    Question.TAKE_OUT: (
+        "borra*|borre*|quita*|quite*|elimina*|elimine*|anula*|anule*|saca|saque|tacha|descarta*|ignora|ignore & valor|"
+        "dato|numero|medida|registro|resultado|peso|el_de_la_cintura|cintura|lo_de_la_cintura|cadera|caderas|pulso|"
+        "tension|presion|energia|ultimo|ultima|penultimo & "
+        "!todo|todos|todas|cuenta|mis_datos|me|cada|no|recordatorio|aviso*|meta|objetivo|quiero_pesarme|dolor",
+    ),
+    Question.NO_TOOL: (
+        "no_tengo|no_tenemos|sin|no_encuentro|perdi|he_perdido|perdio|roto|rota|rompio|roto_la|estropeado|"
+        "estropeada|estropeo|no_funciona|no_va|no_anda|no_sirve|no_hay|se_me_acabo|se_acabo|sin_pilas|sin_pila|"
+        "dejado|no_se_donde & cinta|metro|cinta_metrica|bascula|balanza|pesa|tensiometro|"
+        "manguito|aparato|aparato_de_la_tension|cronometro|reloj|silla|maquina & !puedo|puede|cuesta|aliento|casa_de",
+        "pila|pilas|bateria|baterias & agotada|agotadas|gastada|gastadas|acabo|acabaron|muerta|muertas|"
+        "acabado|no_quedan|sin_pilas & !movil|telefono|celular|coche",
+    ),
+    Question.NOT_NOW: (
+        "luego|mas_tarde|despues|esta_noche|esta_tarde|cuando_llegue|cuando_vuelva|cuando_salga|en_casa|manana|"
+        "al_rato|en_un_rato|dentro_de_un_rato|el_fin_de_semana|otro_rato & lo_hago|lo_hare|lo_mido|te_digo|le_digo|"
+        "te_lo_digo|se_lo_digo|te_contesto|contesto|te_respondo|respondo|te_mando|se_lo_mando|te_lo_mando|lo_mando|"
+        "te_escribo|me_pongo|lo_miro|ya_lo_hare|ya_te|te_cuento|hablamos|seguimos|lo_hacemos|voy_a_hacerlo & "
+        "!@|siempre|medico|puedo|debo|ejercicio|entrenador*|de_comer|de_desayunar|de_andar|dejar|por_las",
+        "no_tengo_tiempo|no_me_da_tiempo|con_prisa|con_prisas|tengo_prisa|estoy_conduciendo|voy_conduciendo|"
+        "estoy_manejando|conduciendo|en_una_reunion|estoy_liado|estoy_liada|ando_liado|ando_liada|muy_liada|muy_liado|"
+        "estoy_ocupado|estoy_ocupada|en_el_autobus|en_el_tren|en_el_metro|en_el_trabajo|estoy_trabajando|"
+        "en_la_compra|mal_momento|ahora_no_puedo|no_puedo_ahora|ahorita_no|ahora_mismo_no|no_estoy_en_casa & "
+        "!semana|pasada|estaba|estuve|ejercicio|ejercicios|he_tenido|tuve|entrenar|sesiones|caido|mareado|mareada|"
+        "dolor|duele|de_tiempo",
+    ),
+    Question.MAY_SEND: (
+        "puedo|podria|te|le|quieres_que|quiere_que|se_puede|debo & mandar|mando|mande|enviar|envio|envie|dar|decir|"
+        "digo|diga|apuntar|anotar|pasar|paso|poner|pongo|meter & tension|presion|presion_arterial|pulso|pulsaciones|"
+        "peso|cintura|cadera|caderas|pasos|mis_medidas|mis_numeros|glucosa|azucar & "
+        "!foto*|imagen|@|entrenador*|coach|medico|me_mandas|me_dices|captura|no_puedo|quitar|que_mi",
+    ),
     Question.FREE: ("es|cuanto|hay|tengo|esto & gratis|gratuito|cuesta|pagar|precio|cobra*",),
     Question.WHO_SEES: (
         "^quien|^quienes & ve|ven|lee|leen|sabe|saben|vera|leera",

@@ -56,7 +56,11 @@ CALENDAR = Calendar(
         "de viaje en;me encuentro en"
     ),
     any_day=split("cualquier;cualquiera;cualquier día;da igual;me da igual;todos los días"),
-    except_=split("excepto;menos;salvo;pero no;que no sea"),
+    except_=split(
+        "excepto;menos;salvo;pero no;que no sea;no puedo;no puedo los;no puedo el;no me va bien;no me viene bien;"
+        "me va mal;me viene mal;me viene fatal;me va fatal;no me va;no me viene;imposible;es imposible;mal día;"
+        "no es buen día;ni;quitando;cualquiera menos"
+    ),
     place_ends=split("hasta;por;esta;ahora;desde;y;con;pero;hoy;mañana;a;durante;este;para;que;de;el;porque"),
 )
 
@@ -67,6 +71,11 @@ SEXES = {
 
 WISHES = {
     Intent.YES: split(
+        "por mí bien;por mí sí;por mí vale;por mí perfecto;me parece bien;me va bien;me viene bien;sin problema;"
+        "ningún problema;no hay problema;no hay inconveniente;encantado;encantada;con gusto;con mucho gusto;cómo no;"
+        "pues sí;"
+        "pues vale;pues claro;venga vale;vale vale;sí sí;sí claro;claro que sí;trato hecho;me apunto;conforme;"
+        "estoy conforme;no me importa;sip;ajá;órale;okey;oki;faltaría más;que sí;"
         "sí;si;sí …;claro;claro …;por supuesto;vale;ok;okay;de acuerdo;correcto;exacto;cierto;así es;"
         "sí por favor;desde luego;bueno;está bien;acepto;estoy de acuerdo;eso es;venga;dale;adelante;"
         "afirmativo;seguro"
@@ -89,6 +98,10 @@ WISHES = {
         "sáltatela;prefiero saltarla"
     ),
     Intent.LATER: split(
+        "no tengo tiempo ahora;ahora no tengo tiempo;ahora no tengo tiempo …;sin tiempo;no me da tiempo;"
+        "no me da tiempo …;"
+        "ahorita no;ahorita no puedo;ahora mismo no;ahora mismo no puedo;al rato;luego te digo;luego lo hago;"
+        "estoy liado;estoy liada;ando liado;ando liada;voy con prisa;"
         "luego;luego …;más tarde;más tarde …;después;después …;ahora no;ahora no …;recuérdamelo …;"
         "recuérdame …;en un rato;estoy ocupado;estoy ocupada;ocupado;ocupada;mañana;mañana …;"
         "esta noche;esta tarde;en otro momento;otro momento;estoy en el trabajo;no estoy en casa;"
@@ -106,6 +119,12 @@ WISHES = {
         "me he confundido;equivocado;borra el último …;ignora eso;valor equivocado"
     ),
     Intent.COACH: split(
+        "hablar con mi coach …;hablar con mi entrenador …;hablar con mi entrenadora …;quiero hablar con mi coach …;"
+        "quiero hablar con mi entrenador …;quiero hablar con mi entrenadora …;puedo hablar con mi coach …;"
+        "puedo hablar con mi entrenador …;puedo hablar con mi entrenadora …;necesito a mi coach …;"
+        "necesito a mi entrenador …;necesito a mi entrenadora …;necesito hablar con mi coach …;dile a mi coach …;"
+        "dile a mi entrenador …;dile a mi entrenadora …;dígale a mi coach …;dígale a mi entrenador …;"
+        "dígale a mi entrenadora …;quiero hablar con el coach …;quiero hablar con el entrenador …;"
         "entrenador;entrenadora;entrenador …;entrenadora …;coach;coach …;instructor;instructora;"
         "… mi entrenador …;… mi entrenadora …;… el entrenador …;… la entrenadora …;… mi coach …;"
         "… con alguien …;… con una persona …;mensaje …;una persona;persona;humano;llámame;llámenme;"
@@ -204,6 +223,8 @@ WISHES = {
         "cancelar la suscripción;no más mensajes"
     ),
     Intent.LANGUAGE: split(
+        "english;deutsch;français;polski;العربية;do you speak english;in english please;parlez vous français;"
+        "sprechen sie deutsch;mówisz po polsku;en inglés;en francés;hablas inglés;hablas español;"
         "idioma;idioma …;cambiar idioma;cambiar de idioma;cambiar el idioma;español;en español;"
         "otro idioma;lengua;… cambiar el idioma …;… cambiar de idioma …;en español por favor;"
         "castellano"
@@ -234,6 +255,9 @@ WISHES = {
         "privado;no es asunto tuyo;sin respuesta;prefiero no responder;no lo digo"
     ),
     Intent.DONT_KNOW: split(
+        "ni idea …;no tengo ni idea …;no tengo idea;no tengo idea …;no sé …;no lo sé …;no sabría;no sabría decirte;"
+        "no sabría decirle;yo qué sé;qué sé yo;vaya usted a saber;ni la más remota idea;no estoy seguro …;"
+        "no estoy segura …;no me acuerdo …;no recuerdo …;no caigo;quién sabe …;"
         "no sé;no lo sé;ni idea;no estoy seguro;no estoy segura;no recuerdo;no me acuerdo;"
         "no sabría decir;no lo recuerdo;quién sabe;no tengo ni idea"
     ),

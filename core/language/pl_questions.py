@@ -19,6 +19,75 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "co|czy|moge|ile|powinn* & jesc|jem|jedzeni*|diet*|kalori*|bialk*|cukier|cukru|chleb*|czekolad*|alkohol*|win*|"
         "piw*|sniadani* & !przed|po|test*|wazyc|wazen*|powinno_byc",
     ),
+    Question.CAN_STOP: (
+        "moge|mozna|moglbym|moglabym|a_jesli|co_jesli|co_jak|a_jak|czy_wolno|a_gdybym & przestac|zrezygnowac|"
+        "zrezygnuje|przerwac|wycofac|wycofam|wypisac|odejsc|skonczyc|rozmysle|zmienie_zdanie|rozmyslic|"
+        "odmienic & !tabletk*|lek*|insulin*|cwicz*|palic|pic|jesc|trenowac|trening|diet*|brac",
+    ),
+    Question.ABOUT: (
+        "o_co_chodzi|o_co_w_tym_chodzi|o_co_tu_chodzi|o_co_tutaj_chodzi|na_czym_to_polega|co_to_za_program|co_to_wlasciwie|"
+        "co_to_jest_samehour|co_ty_robisz|czym_sie_zajmujesz|co_to_w_ogole|co_to_za_cudo|do_czego_to_jest|"
+        "co_mnie_czeka|na_co_sie_pisze|po_co_to_wszystko|jak_to_wyglada|jak_to_bedzie_wygladac|co_to_jest_za & "
+        "!dzis|dzisiaj|jutro|liczb*|wynik*",
+        "bedziesz|bedziecie|bedzie_pan|bedzie_pani|jak_czesto|jak_czesto_bedziesz|ile_razy & pisac|pisal|pisala|"
+        "pytac|pytal|zawracac|wysylac|odzywac & codziennie|co_dzien|czesto|co_tydzien|ciagle|bez_przerwy|razy",
+    ),
+    Question.ILL: (
+        "mam|zlapalam|zlapalem|zlapala|zlapalo|leze|jestem|dopadla|dopadlo|dopadl|rozlozyla|rozlozylo|"
+        "zarazilam|zarazilem|z|chyba|przechodze|mialam|mialem & grypa|grype|grypy|covid|covida|covidem|korona|korone|"
+        "koronawirus|koronawirusa|przeziebienie|przeziebiona|przeziebiony|zaziebiona|zaziebiony|katar|jelitowka|"
+        "jelitowke|jelitowki|grypa_jelitowa|wirus|wirusa|infekcje|infekcja|goraczka|goraczke|goraczki|angina|angine|anginy|"
+        "zapalenie_oskrzeli|zapalenie_zatok|zapalenie_gardla|migrene|migrena|polpasiec|polpasca|grypsko|zakatarzona|"
+        "zakatarzony|rozlozona & !czy|moge|powinn*|maz|meza|zona|zone|syn|corka|mama|mame|tata|tate|wnuk*|siostra|"
+        "siostre|brat|kolezanka|sasiad*|dzieci|nie|nigdy|bez|jesli|rok*|lat|miesiac*|szczep*|zaszczep*|boje|klatce",
+        "^covid|^grypa|^przeziebienie|^goraczka & pozytywny|znowu|od|dni|w_lozku|znow",
+        "pozytywny|dodatni & covid*|test & !maz|zona|syn|corka|czy",
+    ),
+    Question.RESCHEDULE: (
+        "przypomin*|przypomn*|pytaj|pytac|pisz|pisac|zapytaj|odzywaj & zamiast|raczej|lepiej|od_teraz|od_tej_pory|"
+        "zawsze|w_inny_dzien|o_innej|innego_dnia|wczesniej|na_przyszlosc & "
+        "!@|trener*|maz|wag*|waz*|jesli|tali*|tetno|lekarz*|pozniej|jutro",
+        "mozemy|moglibysmy|mozesz|moglbys|moge|mozna|chce|chcialbym|chcialabym|jak|da_sie|prosze & zmienic|"
+        "przestawic|przeniesc|przesunac|zamienic|przelozyc|zmiane & dzien|dnia|godzine|godziny|pore|termin|"
+        "przypomnienie|poniedzialek|wtorek|srode|czwartek|piatek|sobote|niedziele & "
+        "!cel|@|trener*|pomiar*|jednost*|jezyk|wag*|liczb*|lekarz*",
+        "zamiast|wole|wolalabym|wolalbym|lepiej|raczej & poniedzialek|poniedzialku|poniedzialki|wtorek|wtorku|wtorki|"
+        "sroda|srode|srody|czwartek|czwartku|czwartki|piatek|piatku|piatki|sobota|sobote|soboty|niedziela|niedziele|"
+        "wieczorem|rano|wieczory & "
+        "moze|mozna|mozemy|moge|zamiast|pasuje|pasowalby|pasowalaby|wole|wolalabym|wolalbym & "
+        "!@|trener*|lekarz*|cwicz*|waz*|czuje|spal*|zmierz*|dzis|dzisiaj|jutro",
+    ),
+    Question.TAKE_OUT: (
+        "usun|usunac|skasuj|skasowac|wykasuj|wykasowac|wykresl|wykreslic|wyrzuc|wyrzucic|anuluj|cofnij|"
+        "wymaz|nie_licz & wartosc|liczbe|pomiar|wpis|wynik|wage|waga|talie|talia|pas|biodra|tetno|puls|cisnienie|"
+        "energie|ostatni|ostatnia|ostatnie|ta_z_talia & "
+        "!wszystko|wszystkie|konto|dane|mnie|kazd*|nie|cel|przypomn*|powiadom*",
+    ),
+    Question.NO_TOOL: (
+        "nie_mam|nie_mamy|bez|zgubil*|zepsut*|zepsul*|popsut*|popsul*|nie_dziala|nie_moge_znalezc|nie_znalazl*|"
+        "znalezc|brak|brakuje|pozyczyl*|zginela|zginal|zostawil*|rozladowan*|padla|padl|siadla|rozwalil* & "
+        "miarki|miarka|miarke|centymetr|centymetra|metra|tasmy|wagi|waga|wage|cisnieniomierz|cisnieniomierza|"
+        "mankiet|mankietu|stoper|stopera|krzesla|zegarka|aparat|aparatu & !moge_nosic|czy|oddech|daje_rady|"
+        "dziala_mi|spadla|spada",
+        "bateria|baterie|bateryjka|bateryjki & padla|padly|wyczerpana|wyczerpane|wyczerpaly|wyczerpala|siadla|siadly|"
+        "rozladowana|rozladowaly|skonczyla|skonczyly & !telefon*|komork*|samochod*",
+    ),
+    Question.NOT_NOW: (
+        "pozniej|potem|wieczorem|po_pracy|po_obiedzie|w_domu|jak_wroce|jak_bede_w_domu|kiedy_wroce|za_chwile|"
+        "za_godzine|jutro|w_weekend|innym_razem & zrobie|zrobie_to|odpisze|odpowiem|wysle|napisze|zmierze|podam|"
+        "dokoncze|dam_znac|bede_w_domu_to|wracam_do|odezwe|uzupelnie|wpisze|sprawdze & "
+        "!@|zawsze|lekarz*|moge|czy|powinn*|waz*|cwicz*|trener*|od_teraz|codziennie",
+        "nie_mam_czasu|nie_mam_teraz_czasu|nie_mam_kiedy|brak_czasu|spiesze_sie|spieszy_mi_sie|w_biegu|prowadze_auto|"
+        "prowadze_samochod|jade_autem|jade_samochodem|na_spotkaniu|na_zebraniu|jestem_zajeta|jestem_zajety|"
+        "w_autobusie|w_pociagu|w_tramwaju|w_pracy|na_zakupach|zly_moment|nie_teraz|teraz_nie_moge|nie_moge_teraz|"
+        "nie_ma_mnie_w_domu|nie_jestem_w_domu & "
+        "!tydzien|tygodniu|byl*|mial*|cwicz*|trening*|wtedy|duzo|stres*|zaslab*|bol*|upad*",
+    ),
+    Question.MAY_SEND: (
+        "moge|mozna|mam|czy_chcesz|chcesz|moglabym|moglbym|czy_mam & wyslac|przeslac|podac|dac|wpisac|dopisac|"
+        "podawac|wysylac|zapisac|napisac & cisnienie|tetno|puls|wage|talie|pas|biodra|kroki|pomiary|wyniki|liczby|"
+        "cukier & !zdjeci*|foto*|obraz*|@|trener*|lekarz*|mi_wyslac|mi_podac|nie_moge|ciebie",
+    ),
     Question.FREE: ("czy|ile|to & darmo|darmow*|bezplatn*|kosztuje|placic|cen*",),
     Question.WHO_SEES: (
         "^kto & widzi|czyta|wie|zobaczy|przeczyta|dostep",

@@ -71,7 +71,11 @@ CALENDAR = Calendar(
         "wyjechałam do;teraz jestem w;jesteśmy w;jestem obecnie w;mieszkam teraz w;na urlopie w"
     ),
     any_day=split("każdy;każdy dzień;dowolny;obojętnie;wszystko jedno;kiedykolwiek"),
-    except_=split("oprócz;poza;byle nie;tylko nie;ale nie"),
+    except_=split(
+        "oprócz;poza;byle nie;tylko nie;ale nie;z wyjątkiem;odpada;odpadają;mi nie pasuje;nie pasuje;nie pasują;"
+        "mi nie pasują;nie mogę;nie mogę w;nigdy nie mogę;jest zły;są złe;to zły dzień;nie da rady;jest zajęty;"
+        "mam zajęty;mam zajętą;mam zajęte"
+    ),
     place_ends=split("do;na;przez;teraz;od;i;ale;dziś;dzisiaj;jutro;w;z;bo;aż;obecnie;po;aktualnie"),
 )
 
@@ -82,6 +86,11 @@ SEXES = {
 
 WISHES = {
     Intent.YES: split(
+        "może być;niech będzie;niech będzie tak;pasuje;pasuje mi;mi pasuje;dla mnie ok;"
+        "dla mnie w porządku;nie ma problemu;"
+        "bez problemu;nie ma sprawy;nie mam nic przeciwko;dobra;no dobra;no dobrze;spoko;jak trzeba;w porzo;git;oki;"
+        "tak tak;no jasne;jasna sprawa;jasne że tak;oczywiście że tak;z chęcią;bardzo chętnie;proszę bardzo;"
+        "ano tak;tak zgadzam się;wchodzę w to;piszę się na to;pewnie że tak;"
         "tak;tak …;jasne;oczywiście;pewnie;zgoda;dobrze;ok;okej;okay;racja;dokładnie;zgadza się;"
         "tak jest;no tak;jak najbardziej;potwierdzam;zgadzam się;no;no pewnie;chętnie;w porządku;"
         "prawda;tak proszę;zgadzam sie"
@@ -103,6 +112,9 @@ WISHES = {
         "pomijam;nie mogę tego zrobić;zostaw to;pominąć;przeskocz;pomińmy;pomińmy …;bez tego"
     ),
     Intent.LATER: split(
+        "nie mam teraz czasu;nie mam teraz czasu …;teraz nie mam czasu;teraz nie mam czasu …;brak czasu;nie mam kiedy;"
+        "teraz nie mogę;teraz nie mogę …;nie mogę teraz;nie mogę teraz …;zrobię później;później zrobię;zrobię potem;"
+        "spieszę się;śpieszę się;nie ma czasu;"
         "później;później …;potem;nie teraz;nie teraz …;przypomnij …;przypomnij mi …;za chwilę;zaraz;"
         "jestem zajęty …;jestem zajęta …;zajęty;zajęta;jutro;jutro …;wieczorem;dziś wieczorem;"
         "innym razem;jestem w pracy …;nie ma mnie w domu;nie jestem w domu …;za godzinę;"
@@ -118,6 +130,10 @@ WISHES = {
         "źle wpisałem;źle wpisałam;zła wartość;to pomyłka;zły numer;cofnąć"
     ),
     Intent.COACH: split(
+        "chcę porozmawiać z trenerem …;chcę porozmawiać z trenerką …;chcę rozmawiać z trenerem …;"
+        "chcę rozmawiać z trenerką …;mogę porozmawiać z trenerem …;mogę porozmawiać z trenerką …;potrzebuję trenera …;"
+        "potrzebuję trenerki …;powiedz trenerowi …;powiedz trenerce …;przekaż trenerowi …;przekaż trenerce …;"
+        "powiedz mojemu trenerowi …;powiedz mojej trenerce …;porozmawiać z trenerem …;porozmawiać z trenerką …;"
         "trener;trenerka;trener …;trenerka …;instruktor;instruktorka;coach;coach …;… z trenerem …;"
         "… z trenerką …;… mojego trenera …;… do trenera …;… do trenerki …;… mojemu trenerowi …;"
         "… trenerowi …;… trenerce …;… porozmawiać z kimś …;… z człowiekiem …;człowiek;wiadomość …;"
@@ -206,6 +222,8 @@ WISHES = {
         "rezygnacja;opuszczam program;żadnych więcej wiadomości"
     ),
     Intent.LANGUAGE: split(
+        "english;deutsch;français;español;العربية;do you speak english;in english please;sprechen sie deutsch;"
+        "hablas español;parlez vous français;po angielsku;po niemiecku;mówisz po polsku;"
         "język;język …;zmień język;zmień język …;zmiana języka;polski;po polsku;inny język;"
         "… zmienić język …;po polsku proszę"
     ),
@@ -237,6 +255,9 @@ WISHES = {
         "wolę nie odpowiadać;nie powiem;bez odpowiedzi;nie wasza sprawa;wolę nie podawać"
     ),
     Intent.DONT_KNOW: split(
+        "nie wiem …;nie mam pojęcia …;pojęcia nie mam …;zielonego pojęcia nie mam;nie mam zielonego pojęcia;"
+        "nie jestem pewien …;nie jestem pewna …;skąd mam wiedzieć;a bo ja wiem;bo ja wiem;cholera wie;kto wie;"
+        "ciężko powiedzieć;nie pamiętam …;nie pomnę;"
         "nie wiem;nie mam pojęcia;nie jestem pewien;nie jestem pewna;nie pamiętam;trudno powiedzieć;"
         "pojęcia nie mam;nie wiem tego;chyba nie wiem"
     ),
