@@ -439,6 +439,9 @@ def _prepared(said: Said[C]) -> _Read:
         within = [i for i in r.at.get(C.IMAGINED, {}) if any(a <= i < b for a, b in as_if.values())]
         for i in within:
             del r.at[C.IMAGINED][i]
+    for i, span in r.at.get(C.RESIGNED, {}).items():  # "why bother" is less than hopeless
+        if r.at.get(C.HOPELESS, {}).get(i) == span:
+            del r.at[C.HOPELESS][i]
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -644,6 +647,8 @@ def _settled(r: _Read, spans: Sequence[Span]) -> bool:
 def _when(r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
     start, end = r.sentence(spans)
     own = _part(r, spans, start, end)
+    if sign.named and _bygone(r, spans[0][0], own) and not any(r.anywhere(c, start, end) for c in (C.NOW, C.JUST_NOW)):
+        return When.LONG_AGO
     again = [_part(r, s, start, end) for other, s in matches if other.key == sign.key and start <= s[0][0] < end]
     if any(r.anywhere(C.PAST, *part) for part in (own, *again)) and not any(
         r.anywhere(concept, *part) for concept in (C.NOW, C.JUST_NOW) for part in (own, *again)
@@ -673,6 +678,11 @@ def _long_ago(
     return any(
         start <= i < end and not any(a <= i < b and (a, b) != mine for a, b in others) for i in r.at.get(C.PAST, {})
     )
+
+
+def _bygone(r: _Read, start: int, part: Span) -> bool:
+    """Whether the words before the name of a condition make it history: "after my stroke", "in hospital with one"."""
+    return any(part[0] <= i and 0 <= start - b <= BESIDE for i, (_, b) in r.at.get(C.BYGONE, {}).items())
 
 
 def _part(r: _Read, spans: Sequence[Span], start: int, end: int) -> Span:

@@ -121,10 +121,11 @@ def _signs() -> Iterator[Sign]:
     yield sign("despair", EMERGENCY, C.FAREWELL)
     yield sign("despair", EMERGENCY, C.TABLETS, C.READY)
     yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.MEANS, C.TONIGHT, C.TABLETS))
-    yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS), C.PLAN)
-    yield sign("despair", EMERGENCY, C.DEATH_WISH, C.HOPELESS)
+    yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS, C.RESIGNED), C.PLAN)
+    yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.HOPELESS, C.RESIGNED))
     yield sign("despair", TALK, C.DEATH_WISH)
     yield sign("despair", TALK, C.HOPELESS)
+    yield sign("despair", TALK, C.RESIGNED, sure=False)
 
     yield sign("eating_worry", TALK, C.EATING)
     yield sign("eating_worry", TALK, C.VOMIT, (C.ON_PURPOSE, C.MEAL))
@@ -322,8 +323,8 @@ CARRIES_NO: frozenset[C] = BODY | {
 
 HOW_IT_IS_SAID: frozenset[C] = frozenset(
     {
-        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.NOW, C.JUST_NOW, C.EARLIER,
-        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.NEARLY, C.EVERYDAY, C.COMPANY, C.LAUGHTER, C.OTHERS,
-        C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS, C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
+        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.BYGONE, C.NOW, C.JUST_NOW,
+        C.EARLIER, C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.NEARLY, C.EVERYDAY, C.COMPANY, C.LAUGHTER,
+        C.OTHERS, C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS, C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
     }
 )  # fmt: skip  # their phrases stand as written, no word between
