@@ -70,6 +70,7 @@ NOT_ACUTE = (  # words beside a condition one lives with
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
+PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
 LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
@@ -416,6 +417,8 @@ def _prepared(said: Said[C]) -> _Read:
             said.stems[k] = frozenset()
         starts = [said.spans(i) for i in range(count)]
     goes_on = [spans[C.NOT_STOPPING] for spans in starts if C.NOT_STOPPING in spans]  # "no para" denies nothing
+    if any(C.INHALER in spans for spans in starts):
+        goes_on += [spans[C.NO_USE] for spans in starts if C.NO_USE in spans]  # "the spray does nothing" neither
     for i, spans in enumerate(starts):
         for concept, span in spans.items():
             r.at.setdefault(concept, {})[i] = span
@@ -442,6 +445,9 @@ def _prepared(said: Said[C]) -> _Read:
     for i, span in r.at.get(C.RESIGNED, {}).items():  # "why bother" is less than hopeless
         if r.at.get(C.HOPELESS, {}).get(i) == span:
             del r.at[C.HOPELESS][i]
+    thinners = [(a, b) for a, b in r.at.get(C.THINNERS, {}).values() if b - a > 1]
+    for i in [i for i in r.at.get(C.BLOOD, {}) if any(a <= i < b for a, b in thinners)]:
+        del r.at[C.BLOOD][i]  # "blood thinner" is no blood
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -536,6 +542,8 @@ def _sighting(
     if who is Who.NOBODY and _only_a_tale(r, sign, spans):
         return None
     if sign.net and (when is When.LONG_AGO or who in (Who.NOBODY, Who.ELSEWHERE) or _all_well(r, spans, end)):
+        return None
+    if _only_stiff(r, sign, start, end) or _as_meant(r, sign, level, spans):
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     certain = denied is False and sign.sure and mine and not _explained(r, sign, level, spans)
@@ -746,6 +754,21 @@ def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> boo
     return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)
 
 
+def _only_stiff(r: _Read, sign: Sign, start: int, end: int) -> bool:
+    """Whether a part of the body is amiss from an everyday cause, and not suddenly: "a stiff back from gardening"."""
+    parts = sign.net and sign.parts and C.PART in sign.parts[0]
+    return bool(parts) and r.anywhere(C.EVERYDAY, start, end) and not r.said_of((C.SUDDEN, C.ONSET), start, end)
+
+
+def _as_meant(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
+    """Whether it is what exercise does, and said to be well: "out of breath after the stairs, as it should be"."""
+    start, end = r.sentence(spans)
+    if level not in MILD or sign.key not in PUFFED or not r.anywhere(C.EFFORT, start, end):
+        return False
+    fine = [i for i in r.at.get(C.FINE, {}) if spans[0][1] <= i and not {i, i - 1, i - 2} & r.negative]
+    return bool(fine) and not r.said_of((C.AGAIN, C.SUDDEN, C.ONSET, C.SEVERE, C.PAST), start, end)
+
+
 def _of_a_thing(r: _Read, start: int) -> bool:
     """Whether a thing is the subject: named right before the sign, and nobody besides."""
     first = next(i for i in range(start, -1, -1) if r.stop[i])
@@ -759,6 +782,8 @@ def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
     heroes = [b for i, (_, b) in r.at.get(C.HERO, {}).items() if start <= i < end]
     if heroes and not r.anywhere(C.MINE, min(heroes), end):
         return True
+    if r.at.get(C.FICTION) and r.anywhere(C.IMAGINED, start, end) and not r.at.get(C.MINE):
+        return True  # "what are the signs of a stroke? it is for a quiz"
     if sign.named and r.anywhere(C.NEARLY, start, end) and r.said_of((C.FICTION, C.FIGURATIVE), start, end):
         return True  # "that goal nearly gave me a heart attack"
     return bool(r.at.get(C.LAUGHTER)) and _is_a_figure(r, sign, spans, False)

@@ -146,7 +146,8 @@ EVERYDAY: dict[C, str] = {
         "gesundes herz, fürs herz, für mein herz, gut fürs herz, das herz gebrochen, hätt mich fast verschluckt, "
         "mich fast verschluckt als, gesicht knallrot nach, knallrot nach, roter kopf nach, fast gestorben vor, in "
         "die knochen, arbeitet in der notaufnahme, arbeitet auf der intensiv, arbeitet im rettungsdienst, "
-        "brustmuskeln"
+        "brustmuskeln, "
+        "geschnauft beim treppentest, schnaufen beim treppentest, beim treppentest"
     ),
     C.FIGURATIVE: (
         "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, stress im büro, "
@@ -159,7 +160,10 @@ EVERYDAY: dict[C, str] = {
     C.FICTION: (
         "film, filme, serie, arztserie, krimi, tatort, fernsehen, roman, buch, doku, folge, nachrichten, "
         "schauspieler, hörbuch, podcast, kino, theater, zeitung, spiel, quiz, kreuzworträtsel, netflix, fußball, "
-        "kommissar, reportage, dokumentation, sendung"
+        "kommissar, reportage, dokumentation, sendung, "
+        "nur so aus neugier, aus neugier, reine neugier, interessehalber, nur interessehalber, aus interesse, erste "
+        "hilfe kurs, erste hilfe quiz, referat, prüfung, theorieprüfung, vortrag, hausaufgabe, allgemeine frage, "
+        "allgemein gefragt"
     ),
     C.LAUGHTER: (
         "haha*, hihi*, hehe*, lol, rofl, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, scherz, witzig, zum lachen, lach, "

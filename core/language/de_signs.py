@@ -14,14 +14,18 @@ CONCEPTS: dict[C, str] = {
     ),
     C.HEART: (
         "herz, herzen, herzgegend, puls, herzschlag, herzl, pumpe, herzrhythmus, herzchen, herzerl, "
-        "pulsschlag, härz, häz, hearz, heaz, herzli, herze, pulsi"
+        "pulsschlag, härz, häz, hearz, heaz, herzli, herze, pulsi, "
+        "s'herz, s herz, mis herz, mei herz, mei pumpn"
     ),
     C.ARM_OR_JAW: (
         "kiefer, linker arm, linken arm, linke arm, linken oberarm, schulterblatt, schulterblätter, "
         "schulterblättern, nacken, hals, unterkiefer, linke schulter, linken schulter, arm, chifer, "
         "kiefa, linken schulterblatt, oberarm, in den arm, gnick, gnack, achsle"
     ),
-    C.FACE: ("gesicht, gesichtshälfte, mund, mundwinkel, lid, augenlid, wange, lippe, gsicht, lächeln, backe"),
+    C.FACE: (
+        "gesicht, gesichtshälfte, mund, mundwinkel, lid, augenlid, wange, lippe, gsicht, lächeln, backe, "
+        "s'gsicht, s gsicht, gfries, muulegge, mulegge, mundwinkl"
+    ),
     C.LIPS_OR_TONGUE: "lippe, lippen, zunge, augen, augenlider, lider, gesicht, mund, zungn",
     C.THROAT: "hals, kehle, rachen, luftröhre, gurgel, hois, kehlkopf",
     C.LIMB: (
@@ -31,10 +35,13 @@ CONCEPTS: dict[C, str] = {
     ),
     C.LEG: (
         "bein, wade, knöchel, fuß, oberschenkel, unterschenkel, fußgelenk, haxn, schienbein, hax, wadl, haxe, "
-        "wädli, schienbei, fuaß, fuas, schenkel, knie, kniekehle, fußknöchel, mis bei, s bei, linke bei, rechte bei"
+        "wädli, schienbei, fuaß, fuas, schenkel, knie, kniekehle, fußknöchel, mis bei, s bei, linke bei, rechte bei, "
+        "s'bei, s'wadl, s'knia"
     ),
     C.LEGS: "beine, waden, füße, beiden beine, beide beine, knöchel beide, fuess",
-    C.EYE: "auge, augen, aug, linken auge, rechten auge, auga, aügli, äug, einem auge, einem aug",
+    C.EYE: (
+        "auge, augen, aug, linken auge, rechten auge, auga, aügli, äug, einem auge, einem aug, s'aug, s'auge, s aug"
+    ),
     C.JOINT: (
         "knie, hüfte, sprunggelenk, rücken, schulter, gelenk, muskel, wade, leiste, handgelenk, "
         "oberschenkel, ellenbogen, achillessehne, kreuz, sehne, knöchel, nacken"
@@ -49,7 +56,9 @@ CONCEPTS: dict[C, str] = {
         "die brust, wer auf dem brustkorb, jemand auf dem brustkorb, jemand auf meinem brustkorb, jemand auf meiner "
         "brust, auf der brust sitzen, jemand auf der brust, einer auf der brust, wer auf der brust, drückt auf der "
         "brust, drückt es auf der brust, drückt's auf der brust, druck auf der brust, druck auf die brust, nen "
-        "druck auf der brust"
+        "druck auf der brust, "
+        "elefant sitzt auf, elefant .. auf mir, elefant hockt, elefant .. auf meiner brust, nitrospray hilft nicht, "
+        "nitro hilft nicht, nitrospray zweimal, nitrospray schon zweimal, nitro schon zweimal, nitrospray zwei mal"
     ),
     C.HEART_ATTACK: "*herzinfarkt*, herzanfall, herzattacke, infarkt, herzstillstand, herzkasper",
     C.HURT: (
@@ -58,7 +67,9 @@ CONCEPTS: dict[C, str] = {
         "unangenehm, pieksen, piekst, zwickt, aua, quält, qual, autsch, ziept, brannte, stach, "
         "weg zu tun, beisst, wea, wehh, wee, tuet weh, tuat weh, tuad weh, weh tuat, sticht's, stechts, "
         "stächt, stäche, brennt wie, brönnt, brennd, schmärz*, schmeaz*, schmertz*, bruat, beißt, "
-        "reisst, messerstich*, messer, krampft, verkrampft, drin sticht, wie messer, zwickts"
+        "reisst, messerstich*, messer, krampft, verkrampft, drin sticht, wie messer, zwickts, "
+        "tuet mer weh, tuet mir weh, tuet .. weh, tut mer weh, duat weh, duad weh, dut weh, duet weh, weh duat, tuat "
+        "ma weh, duat ma weh, doa weh, schmerze, schmerzt*, wehtun, wehgetan, ziet, brennt wie feuer"
     ),
     C.PRESS: (
         "druck, drückt, drücken, drückend, drückts, gedrückt, eng, enge, engegefühl, beklemm*, "
@@ -67,7 +78,11 @@ CONCEPTS: dict[C, str] = {
         "als würde jemand draufsitzen, panzer, komisch, druckt, druckn, druckts, druggt, trückt, trucke, "
         "druck druff, engi, eng um, ängi, bedrückt, zämezoge, zusammengezogen, zieht sich zusammen, "
         "zusammenzieht, wie eingeschnürt, einschnürt, eingeklemmt, tonnenschwer, tonne, zentner, "
-        "zentnerschwer, elefant, stein, brett, klammer, lastet, liegt was, etwas schweres, beengt"
+        "zentnerschwer, elefant, stein, brett, klammer, lastet, liegt was, etwas schweres, beengt, "
+        "enges, enger, engem, engen, enges gefühl, druckgefühl, beklemmendes, pressendes, ziehendes gefühl, schweres "
+        "gefühl, auto auf, auto geparkt, lkw auf, lastwagen auf, amboss, felsbrocken, felsen auf, zementsack, "
+        "sandsack, sack zement, betonklotz, betonplatte, ziegel auf, hockt auf, hockt mir auf, sitzt wer auf, steht "
+        "wer auf, steht einer auf, kniet, korsett, reifen um, eisenring, spannring, gurt um, riemen um, enger gürtel"
     ),
     C.SPREADS: ("strahlt, ausstrahlt, ausstrahlen, zieht in, zieht bis, wandert, wandert in, strahlt aus"),
     C.CLUTCH: "fasst, hält sich, greift sich, greift, fasst sich, hebt sich, klammert",
@@ -282,7 +297,14 @@ CONCEPTS: dict[C, str] = {
         "gleich umkippen, alles wird grau, rauscht und wird grau, kreislauf sackt, sackt mein kreislauf, lichter "
         "ausgegangen, lichter gingen aus, mir sind die lichter, zammghaut, zusammghaut, zamghaut, zsammghaut, ganz "
         "weg gewesen, weggesackt bin, sacken weg, aus den schuhen gekippt, hats mich umghaut, i war komplett weg, "
-        "ich war komplett weg, war ich komplett weg, bin komplett weg gewesen, war für sekunden weg"
+        "ich war komplett weg, war ich komplett weg, bin komplett weg gewesen, war für sekunden weg, "
+        "zsammdraht, zammdraht, zsammdreht, zammgfalln, zsammklappt, zammklappt, zammbrochn, hat mi draht, hat's mi "
+        "draht, umdraht, umghaut, umghaun, umgfloge, umkeit, umgeit, umghit, hizogn, hizogen, hingschmissn, "
+        "weggsackt, wegtretn, wegtrete, wegbeamt, a minutn ned da, minutn ned da, minuten ned da, minuten nicht da, "
+        "sekunden nicht da, kurz nicht da gewesen, nicht da gewesen für, ned da gwesn, net da gwesn, schwarz wordn, "
+        "schwarz worde, schwarz vor de augn, schwarz vor den augn, schwarz vor de auge, schwarz vorm aug, lichter "
+        "sind ausgegangen, licht ging aus, black out, filmriss und lag, kurzzeitig weg, auf einmal weg, ohmächtig, "
+        "ohnmechtig, ohnmächig, bewustlos, bewusslos"
     ),
     C.CAME_ROUND: (
         "zu mir gekommen, aufgewacht, wach geworden, zu mir kam, zu sich gekommen, wieder zu mir, "
@@ -528,7 +550,12 @@ CONCEPTS: dict[C, str] = {
         "pillendose, tablettenbox, dosette, wochenbox, medikamentenbox, schachtel, packung, tabletten, dose "
         "tabletten, pillen, ganze dose, pille, pulver"
     ),
-    C.INSULIN: "*insulin*",
+    C.INSULIN: (
+        "*insulin*, "
+        "einheiten .. gespritzt, gespritzt .. einheiten, einheiten .. gesprizt, einheiten .. spritz*, gespritzt "
+        "statt, statt .. einheiten, ie gespritzt, humalog, novorapid, fiasp, toujeo, tresiba, levemir, lantus, basal, "
+        "bolus, pen verwechselt"
+    ),
     C.TOO_MUCH: (
         "alle, alles, ganze, ganzen, ganzes, doppelt, doppelte, doppelten, zweimal, zwoamal, zu viel, zu viele, "
         "zuviel*, statt, anstatt, aus versehen, versehentlich, falsch, falsche, falschen, verwechselt, handvoll, "
@@ -655,7 +682,16 @@ CONCEPTS: dict[C, str] = {
         "nicht mehr da sein, wär besser tot, wäre besser tot, will weg von dieser welt, soll alles aufhören, soll "
         "einfach aufhören, nicht mehr leben möchte, nicht mehr leben wollen, wenn ich tot wär, wenn ich tot wäre, "
         "mein leben beenden, hoffe ich wache nicht, lieber nicht mehr aufwachen, vom leben genug, morgen nicht "
-        "aufwachen, einfach nicht mehr da sein, will nicht mehr da sein, möchte nicht mehr da sein"
+        "aufwachen, einfach nicht mehr da sein, will nicht mehr da sein, möchte nicht mehr da sein, "
+        "wär nimmer da, wäre nimmer da, wär nicht mehr da, wäre nicht mehr da, wär ich nicht mehr da, wär ich nimmer "
+        "da, wäre ich nicht mehr da, wäre ich nimmer da, wenn ich nicht mehr da bin, lieber nimmer da, lieber nicht "
+        "mehr da, lieber weg, am liebsten nimmer da, am liebsten nicht mehr aufwachen, am liebsten nimmer aufwachen, "
+        "am liebsten einschlafen und, am liebsten weg, lieber nicht mehr leben, wenn ich gar nicht mehr, wenn ich "
+        "einfach nicht mehr, wenn i nimmer, wenn i nimma, wär i nimmer, wär i nimma, i mag nimma leben, mag nimma, "
+        "mag nüme lebe, wott nüme lebe, wett nüme lebe, möcht nimmer leben, möchte nimmer leben, möcht nicht mehr "
+        "leben, möchte nicht mehr aufwachen, möcht nicht mehr aufwachen, nimmer aufwachn, keinen lebensmut, "
+        "lebenswille weg, leben ist nichts mehr wert, leben nix mehr wert, leben nicht mehr lebenswert, nicht "
+        "lebenswert, ohne mich besser dran, besser wenn ich nicht, besser wenns mich nicht, wenns mich nicht gäbe"
     ),
     C.HOPELESS: (
         "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
@@ -736,7 +772,10 @@ CONCEPTS: dict[C, str] = {
         "insulin weg damit, den finger in den hals, schachtel abführmittel, macht mich fett, macht dick, haare "
         "fallen aus, spei alles, keine periode, kaum was runter, krieg kaum was runter, krieg nichts runter, krieg "
         "nix runter, seit tagen kaum was, kein bissen, bringe nichts runter, bring nix runter, kein appetit seit, "
-        "seit tagen nichts gegessen, seit tagen nix gegessen"
+        "seit tagen nichts gegessen, seit tagen nix gegessen, "
+        "finger im hals, finger .. in den hals, damit das gewicht runter, kotz danach, kotze danach, kotz nach, brech "
+        "danach, breche danach, spuck danach, wieder hochhol*, hol alles wieder hoch, nur noch kaffee, tagelang "
+        "nichts, faste mich, abführtropfen, entwässerungstabletten"
     ),
     C.ON_PURPOSE: (
         "absichtlich, mit absicht, extra, um abzunehmen, zum abnehmen, freiwillig, damit ich nicht, "
@@ -856,7 +895,7 @@ CONCEPTS: dict[C, str] = {
         "klare flüssigkeit, kopfüber gestürzt, ohne helm gestürzt, gestürzt ohne helm"
     ),
     C.THINNERS: "blutverdünner, marcumar, eliquis, xarelto, apixaban, gerinnungshemmer",
-    C.SUGAR: "zucker, blutzucker, zuckerwert, bz, glukose, zuckerwerte",
+    C.SUGAR: ("zucker, blutzucker, zuckerwert, bz, glukose, zuckerwerte, traubenzucker, dextro, glukosegel"),
     C.SUGAR_LOW: (
         "niedrig, zu niedrig, tief, zu tief, im keller, abgestürzt, abgesackt, runter, gefallen, unten, sinkt, fällt"
     ),
@@ -864,11 +903,16 @@ CONCEPTS: dict[C, str] = {
         "unterzucker*, hypo, hypoglyk*, zuckerschock, unterzuckert, insulinschock, hypos, unterzucker, "
         "im unterzucker, zucker im keller, zucker niedrig, zucker ist unten, zucker abgesackt, hab hypo"
     ),
-    C.INHALER: ("spray, inhalator, asthmaspray, salbutamol, asthma, sultanol, notfallspray, blaue spray, viani"),
+    C.INHALER: (
+        "spray, inhalator, asthmaspray, salbutamol, asthma, sultanol, notfallspray, blaue spray, viani, "
+        "nitrospray, nitro, nitrokapsel, peak flow, peakflow, vernebler, pari"
+    ),
     C.NO_USE: (
         "hilft nicht, hilft nix, hilft nichts, bringt nix, bringt nichts, bringt gar nix, wirkt nicht, "
         "wirkt nix, nützt nix, nützt nichts, hilft net, hilft ned, anfall, ganz arg, ganz schlimm, leer, "
-        "schlimm, hilft nimmer"
+        "schlimm, hilft nimmer, "
+        "wirkt ned, keine wirkung, keine besserung, im roten bereich, im keller, hat nichts gebracht, hat nix "
+        "gebracht, hat nicht geholfen, nicht geholfen"
     ),
     C.PLAN: (
         "plan, geplant, durchgeplant, alles vorbereitet, vorbereitet, überlegt wie, überlegt wie ich, schon "
@@ -953,7 +997,10 @@ CONCEPTS: dict[C, str] = {
         "gwesn, fehlt, war ich nicht, bin ich nicht, hab ich nicht, habe ich nicht, hatte ich nicht, war ich nicht "
         "hab, nix mehr, nichts mehr, gar nix, überhaupt nix, überhaupt nichts, na, überhaupt ned, überhaupt net, "
         "überhaupt nöd, überhaupt nit, nirgends was, nirgendwo was, gar net, gar ned, keine gott sei dank, keiner "
-        "gott sei dank, nicht gott sei dank, nix gott sei dank"
+        "gott sei dank, nicht gott sei dank, nix gott sei dank, "
+        "bin ich nicht keine sorge, war ich nicht keine sorge, hab ich nicht keine sorge, habe ich nicht keine sorge, "
+        "hatte ich nicht keine sorge, nicht keine sorge, nicht keine angst, keine keine sorge, nein keine sorge, bin "
+        "i ned, bin i net, hab i ned, hab i net, han i nöd, bin i nöd"
     ),
     C.BETWEEN: (
         "ich, habe, hab, hatte, gehabt, bin, war, mir, mich, ist, sind, in, im, der, die, das, den, dem, "
@@ -968,7 +1015,8 @@ CONCEPTS: dict[C, str] = {
         "mer, immer, zum, glück, gott, sei, dank, auf, aus, wo, sonst, denn, tropfen, einzigen, "
         "einziges, einzige, einzigen tropfen, weit, breit, brauch, brauche, braucht, irgendeinem, "
         "irgendeinen, sorte, dergleichen, sonstige, weiteren, weitere, ganzen, tag, letzten, tagen, "
-        "letzter"
+        "letzter, "
+        "daran, darüber, drüber, danach, vor"
     ),
     C.AND: "und, &, sowie",
     C.NOR: "oder, noch",
@@ -980,7 +1028,9 @@ CONCEPTS: dict[C, str] = {
         "glücklich, froh, stolz, gut getan, happy, super gut, hat spaß gemacht, tat gut, angenehm, wie ein adler, "
         "wie ein luchs, wie ein junger gott, wie ein uhrwerk, wie geschmiert, wie ein baby, wie ein stein, wie ein "
         "murmeltier, wie neu, wie neugeboren, tipptopp, pico bello, wie eine eins, war lustig, war schön, aber "
-        "schön, super schön, toll, war toll, herrlich, spaß gemacht, perfekt, fein, gut so, voll gut, hat gut getan"
+        "schön, super schön, toll, war toll, herrlich, spaß gemacht, perfekt, fein, gut so, voll gut, hat gut getan, "
+        "soll ja so sein, soll so sein, so soll es sein, so solls sein, gehört dazu, gehört sich so, ist ja normal, "
+        "ganz normal, wie es sein soll, wie's sein soll, passt schon, so muss es sein"
     ),
     C.PAST: (
         "letztes jahr, letzten jahr, vor jahren, vor monaten, früher, damals, als kind, letzten monat, letzten "
@@ -1008,7 +1058,10 @@ CONCEPTS: dict[C, str] = {
         "wochen, vor ein paar wochen, vor einigen wochen, vorigen monat, alte gesichtslähmung, alte lähmung, alte "
         "geschichte, alte verletzung, alter bruch, seither is ruhe, seitdem is ruhe, seither keine, seitdem keine, "
         "seither kein, seitdem kein, seither nicht, seitdem nicht, seither alles gut, seitdem alles gut, seither "
-        "ist ruhe, seitdem ist ruhe, seitdem okay, seither okay"
+        "ist ruhe, seitdem ist ruhe, seitdem okay, seither okay, "
+        "hatte mit ##, hab mit ##, habe mit ##, bekam mit ##, war mit ##, im frühling, im frühjahr, im sommer, im "
+        "herbst, im winter, im letzten sommer, letztes frühjahr, letzten frühling, letzten herbst, an weihnachten, zu "
+        "ostern, im vorjahr, in meinen dreißigern, mit siebzehn, mit fünfzehn, mit vierzehn, mit zwölf, mit zehn"
     ),
     C.NOW: (
         "jetzt, grad, gerade, grade, gerade jetzt, im moment, momentan, aktuell, heute, heut, heit, "
@@ -1034,7 +1087,8 @@ CONCEPTS: dict[C, str] = {
         "was ist wenn, was ist, was sind, gelesen, geträumt, traum, gehört von, ist es normal, "
         "woran erkenne, woran erkennt, unterschied zwischen, glaube nicht, glaub nicht, wie merkt man, "
         "wie erkennt man, wie merke ich, aus neugier, neugierig, artikel, würde man, wie fühlt sich, "
-        "kann .. auslösen, bei einem, was tun bei, was macht man"
+        "kann .. auslösen, bei einem, was tun bei, was macht man, "
+        "ab wann spricht man, wann spricht man, was versteht man, was bedeutet"
     ),
     C.OTHERS: (
         "mutter, mama, vater, papa, mann, frau, sohn, tochter, freund, freundin, nachbar, nachbarin, bruder, "

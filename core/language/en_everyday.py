@@ -179,7 +179,18 @@ EVERYDAY: dict[C, str] = {
         "heartbreaking, heart breaking, heartbroken over the, what a choker, choker, took years off me, driving me "
         "up the wall, felt the burn, feel the burn, burn in my chest from the, burn in my legs from the, strong "
         "heart, heart is strong, good heart, for my heart, for the heart, good for the heart, heart healthy, "
-        "healthy heart, bright red after, red in the face after, red face after, bright red face after"
+        "healthy heart, bright red after, red in the face after, red face after, bright red face after, "
+        "just so you know, just so its on, just so thats, just to let you know, just letting you know, just fyi, "
+        "crawl stroke, front crawl stroke, stroke order, brush stroke, brushstroke*, pen stroke, key stroke, "
+        "keystroke*, two stroke, four stroke, stroke engine, stroke technique, stroke improver, improve my stroke, my "
+        "stroke is coming on, stroke coach, stroke of midnight, stroke of a pen, sun stroke lotion, choked on "
+        "penalties, choked again on, choked in the final, choked in the semi, choked under pressure, choke under "
+        "pressure, team choked, bottled it, give me a heart attack, gives me a heart attack, giving me a heart "
+        "attack, give us a heart attack, give you a heart attack, giving my wife a heart attack, bleeding money, "
+        "bleeding cash, bleeding me dry, bled me dry, bleed me dry, bleed a radiator, bleed the brakes, bleeding the "
+        "brakes, bleed the boiler, bleed the system, slept like the dead, sleep like the dead, slept like a log, "
+        "slept like a baby, slept like a brick, slept like a rock, slept like a stone, out like a light at, dead to "
+        "the world"
     ),
     C.FIGURATIVE: (
         "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, trousers, "
@@ -187,12 +198,15 @@ EVERYDAY: dict[C, str] = {
         "league, mortgage, kids bedroom, laughter, laughing, giggles, grandkids, surprise, shock news, paperwork, "
         "deadline, heatwave, weather, cuppa, cup of tea, brew, pint, drink, snooker, lottery, spider, chocolate, "
         "queue, homework, email, emails, invoice, phone, battery, car, washing machine, laptop, engine, boiler, "
-        "website, app, stock market, market, internet, jean, waistband, top, shirt, seat belt"
+        "website, app, stock market, market, internet, jean, waistband, top, shirt, seat belt, "
+        "penalties, penalty shootout, the final, world cup, semi final, the league, england lost, the ref"
     ),
     C.FICTION: (
         "film, films, movie, movies, tv, telly, drama, episode, series, soap, book, novel, character, actor, news, "
         "podcast, documentary, article, read about, netflix, play, quiz, crossword, programme, match, game, video "
-        "game, on the box, documentaries, thriller, horror film, whodunnit, sitcom"
+        "game, on the box, documentaries, thriller, horror film, whodunnit, sitcom, "
+        "just curious, out of curiosity, first aid quiz, first aid course, first aid class, first aid training, pub "
+        "quiz, exam, homework, presentation, essay, trivia, mock exam, revising, coursework, for a talk"
     ),
     C.LAUGHTER: (
         "haha*, hehe*, lol, lmao, rofl, lolz, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, jk, just kidding, only joking, 🙈, 😉, "

@@ -11,7 +11,8 @@ CONCEPTS: dict[C, str] = {
         "chest, breastbone, breast bone, sternum, ribcage, rib cage, chets, breast, me chest, ma chest, boobs, "
         "bosom, left side of my chest, upper body, chst, behind my ribs, under my ribs, between my ribs, middle of "
         "me chest, band round my ribs, round my ribs, ribs, front of me, across my front, centre of me, middle of "
-        "me, top of my tummy and chest, behind the breastbone, solar plexus"
+        "me, top of my tummy and chest, behind the breastbone, solar plexus, "
+        "behind the ribs, under my ribs on the left, between my boobs, behind my boobs"
     ),
     C.HEART: (
         "heart, heartbeat, heart beat, heartrate, heart rate, pulse, ticker, hart, hearts, heart's, "
@@ -23,7 +24,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FACE: (
         "face, mouth, smile, eyelid, lip, cheek, side of my face, side of her face, jaw line, half my face, "
-        "half of my face"
+        "half of my face, "
+        "mouths, mouth's, faces gone, one side of my mouth, lips on one side, cheeks, cheek's"
     ),
     C.LIPS_OR_TONGUE: "lips, lip, tongue, eyelids, eyes, mouth, face",
     C.THROAT: "throat, windpipe, airway, neck, gullet, swallowing",
@@ -47,7 +49,13 @@ CONCEPTS: dict[C, str] = {
         "angina, chestpain, chest pain, heartpain, elephant on my chest, someone .. sitting on my chest, "
         "heartburn like, pain round my heart, elephant sat on me, elephant sitting on me, elephant on me, "
         "stood on my chest, standing on my chest, kicked in the chest, kicked by a horse, kicked by a mule, "
-        "someone sat on my chest, crushing feeling, crushing pain, its my heart i think, think its my heart"
+        "someone sat on my chest, crushing feeling, crushing pain, its my heart i think, think its my heart, "
+        "chest is killing, chests killing, chest killing, chest has been killing, my heart is killing, elephant sat "
+        "on, elephant sitting on, elephant .. on me, elephant stood on, horse .. on my chest, grinding in my chest, "
+        "tearing in my chest, ripping in my chest, "
+        "used my gtn, used gtn, used the gtn, gtn twice, gtn spray twice, had my spray twice, used my spray twice, "
+        "nitro twice, angina spray isnt, angina spray not, gtn isnt, gtn not, gtn hasnt, gtn spray isnt, gtn spray "
+        "not, spray isnt touching it"
     ),
     C.HEART_ATTACK: "heart attack, cardiac arrest, coronary, heartattack, heart attak",
     C.HURT: (
@@ -55,14 +63,20 @@ CONCEPTS: dict[C, str] = {
         "uncomfortable, twinge*, cramp*, throbbing, killing me, agony, agonising, knife, gripping, spasm, burnin, "
         "hurtin, achin, killing, murder, sting, stinging, prickling, electric, tearing, ripping, shooting, stabby, "
         "on fire, burn, sharp, squeezed, squeezing, crushed, crushing, gripped, in a vice, clamped, killin, killin "
-        "me, paining, is paining, giving me jip, giving me gyp, giving me grief, playing up something"
+        "me, paining, is paining, giving me jip, giving me gyp, giving me grief, playing up something, "
+        "is killing"
     ),
     C.PRESS: (
         "tight*, pressure, pressing, squeez*, crush*, heavy, heaviness, constrict*, weight, band, vice, "
         "vise, elephant, clamped, brick, full, fullness, sitting on, funny, strange, weird, odd, "
         "clenched, clench, clamp, strangling, tightening up, tightness, someone standing on, "
         "standing on, belt round, wrapped round, bear hug, like a fist, fist, stone, rock, "
-        "ton of bricks, lead weight, concrete, suffocating, boot"
+        "ton of bricks, lead weight, concrete, suffocating, boot, "
+        "car parked, parked a car, parked his car, parked a lorry, parked a bus, lorry on, truck on, bus on, van on, "
+        "car on my, anvil, boulder, sandbag, bag of cement, slab, paving slab, breeze block, sat on, sitting right "
+        "on, someone sat, somebody sat, somebody sitting, somebody standing, someone kneeling, kneeling on, leaning "
+        "on my, pushing down, pressing down, weighing down, rope round, strap round, corset, girdle, belt pulled, too "
+        "tight, gripping, grip, gripped, clutching, wound tight, clamped round, winded"
     ),
     C.SPREADS: ("spreading, spreads, radiat*, moved to, going down, into my arm, into my jaw, going up"),
     C.CLUTCH: "clutching, holding, grabbing, clutches, grabbed, clutched",
@@ -101,14 +115,18 @@ CONCEPTS: dict[C, str] = {
     C.DROOP: (
         "droop*, crooked, lopsided, fallen, hanging, dropped, drooped, sagging, sagged, slipped, wonky, "
         "uneven, twisted, slid, droopy, dropping, gone down on one side, wont smile, lop sided, "
-        "pulled down, gone funny, gone slack, slack, sideways, squint"
+        "pulled down, gone funny, gone slack, slack, sideways, squint, "
+        "gone droopy, drooping, has dropped, has slipped, slid down, slipped down, fallen on one side, gone lopsided, "
+        "gone wonky, skew whiff, hangs lower, slack on one side, melted, looks melted"
     ),
     C.NUMB: (
         "numb*, paralys*, paralyz*, tingl*, pins and needles, no feeling, lost feeling, lost all feeling, "
         "gone dead, cant feel, cannot feel, dead weight, gone numb, asleep, no sensation, lost sensation, tingly, "
         "pins, gone to sleep, no feelin, cant feel me, cannae feel, feels dead, gone all dead, fizzy, deadened, "
         "frozen, gone stiff and numb, lost all sensation, dead to the touch, pins and needles down my left, "
-        "pins and needles down my right, pins and needles all down"
+        "pins and needles down my right, pins and needles all down, "
+        "dont feel nothing, cant feel nothing, no feeling in, dont feel anything, cant feel anything, gone to sleep "
+        "and wont, lost the feeling, feeling has gone"
     ),
     C.LIMP: (
         "floppy, limp, gone dead, useless, wont work, stopped working, not working, wont do what i tell, wont obey, "
@@ -155,7 +173,13 @@ CONCEPTS: dict[C, str] = {
         "talking like im drunk, talks like hes drunk, cant string, mumbling, talking rubbish, coming out jumbled, "
         "all jumbled, comes out jumbled, coming out all wrong, speech has gone, speech is off, words are jumbled, "
         "words all jumbled, sentences dont make sense, something else comes out, comes out something else, "
-        "the wrong word comes out, other words come out"
+        "the wrong word comes out, other words come out, "
+        "words are coming out, words coming out all wrong, words come out all, words came out all, words wont come, "
+        "words wont form, cant get my words out, cant get me words out, cant get the words, cant get words out, "
+        "couldnt get a word out, cant form words, cant find the words, cant string a sentence, talking double dutch, "
+        "speechs gone, speech gone, speech is all over, tongue wont work, tongue tied and, tongue wont do, talking "
+        "like ive had a stroke, wrong words keep coming, wrong word keeps coming, mixing up my words, muddling my "
+        "words, garbling my"
     ),
     C.SEE: "see, seeing, vision, sight",
     C.SIGHT_LOST: (
@@ -273,7 +297,8 @@ CONCEPTS: dict[C, str] = {
         "all the time, each, several, repeatedly, most days, all day, since, all week, twice, "
         "three times, yesterday, times, days, third day, third time, second time, on and off, this week, "
         "whenever, for a week, for weeks, few days, spells, nonstop, recently, more and more, usual, "
-        "normal"
+        "normal, "
+        "everytime, every time, each time, every single time"
     ),
     # breath
     C.BREATHE: (
@@ -442,9 +467,14 @@ CONCEPTS: dict[C, str] = {
         "bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, "
         "tabs, sleeping pills, heart pills, water tablets, heart tablets, blood pressure pills, doses, statins, "
         "strip, pack of paracetamol, cocodamol, co codamol, naproxen, tramadols, box of, blisters, warfarins, "
-        "beta blockers, antibiotics, night nurse, bottle of, whole packet, whole bottle, blister, packet of"
+        "beta blockers, antibiotics, night nurse, bottle of, whole packet, whole bottle, blister, packet of, "
+        "dosette*, dosset*, pill box, pillbox, pill organiser, pill organizer, nomad tray, weekly box, blister packs"
     ),
-    C.INSULIN: "insulin, novorapid, lantus",
+    C.INSULIN: (
+        "insulin, novorapid, lantus, "
+        "humalog, fiasp, toujeo, tresiba, levemir, abasaglar, basal, bolus, fast acting, long acting, units .. "
+        "injected, injected .. units, jabbed .. units, units .. instead of, gave myself .. units, dialled up"
+    ),
     C.TOO_MUCH: (
         "too many, too much, all my, all of my, all of the, whole strip, whole pack, whole packet, whole box, whole "
         "bottle, the whole, entire, twice, twice over, double, doubled, two lots, second lot, second dose, by "
@@ -459,7 +489,9 @@ CONCEPTS: dict[C, str] = {
         "days, entire pack, entire box, a bottle of, one after another, kept taking, cant remember how many, lost "
         "count, lost track, loads, too often, 40 units, 50 units, 60 units, not my, instead, more than, full whack, "
         "the packet, half of them are gone, half of them gone, tons of, lots of, a bunch of, heaps of, handfuls of, "
-        "a ton of, way too many"
+        "a ton of, way too many, "
+        "whole week, whole weeks, in one time, one time, all seven days, entire week, weeks worth of, every "
+        "compartment, whole tray, the week's"
     ),
     C.POISON: (
         "bleach, antifreeze, weedkiller, detergent, drain cleaner, disinfectant, cleaning fluid, "
@@ -658,11 +690,15 @@ CONCEPTS: dict[C, str] = {
         "thicker, shoe wont go on, shoe doesnt fit, cant get my shoe on, cant get my sock"
     ),
     C.HOT_OR_RED: (
-        "hot and red, red and hot, hot and sore, hot and painful, red and sore, hot and swollen, "
-        "hot and tender, warm and red, red hot, tender and hot, warm and sore, warm and painful, "
-        "red and warm, red and hot to touch, hot to touch, hot to the touch, red and tender, "
-        "throbbing and hot, tender and warm, purple, sore, tender, throbs, throbbing, cramping, "
-        "hard and, hard, lump, veins, vein, discoloured, warm"
+        "hot and red, red and hot, hot and sore, hot and painful, red and sore, hot and swollen, hot and tender, warm "
+        "and red, red hot, tender and hot, warm and sore, warm and painful, red and warm, red and hot to touch, hot "
+        "to touch, hot to the touch, red and tender, throbbing and hot, tender and warm, purple, hard, veins, vein, "
+        "discoloured, warm, "
+        "hot red, hot n red, red n hot, sore and hard, hard and sore, tender and hard, hard and tender, sore and red, "
+        "sore and hot, tender and red, tender and swollen, swollen and tender, sore to touch, sore to the touch, "
+        "tender to touch, tender to the touch, sore when i touch, sore when i press, hard lump, painful lump, tender "
+        "lump, burning hot, roasting hot, redder than, hotter than, warmer than, angry red, bright red, shiny red, "
+        "throbbing and red"
     ),
     C.CLOT: "clot, clots, dvt, thrombosis, blood clot, deep vein",
     C.CLOSING: (
@@ -709,7 +745,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.INJURY: (
         "pulled a muscle, pulled something, torn a muscle, rolled my ankle, put my back out, "
-        "twisted my ankle, cramp in my calf, felt something go, something snapped, something popped"
+        "twisted my ankle, cramp in my calf, felt something go, something snapped, something popped, "
+        "did something to my, done something to my, done my knee, done my back, done my ankle, done my shoulder, "
+        "knackered my knee, knackered my ankle, buggered my knee, buggered my ankle, went over on my, gone over on "
+        "my, jarred my, popped my"
     ),
     C.EFFORT: (
         "when i did, during, doing, exercise*, walk, walking, stands, sit to stand, test, workout, "
@@ -731,7 +770,10 @@ CONCEPTS: dict[C, str] = {
         "split my forehead, blood from my ear, clear fluid from my, clear stuff dripping out, clear fluid, "
         "water coming out of my ear, head first, without a helmet, no helmet"
     ),
-    C.THINNERS: ("thinners, blood thinners, warfarin, apixaban, rivaroxaban, edoxaban, clopidogrel, anticoagulant*"),
+    C.THINNERS: (
+        "thinners, blood thinners, warfarin, apixaban, rivaroxaban, edoxaban, clopidogrel, anticoagulant*, "
+        "blood thinner, blood thinning tablets, blood thinning, dabigatran, eliquis, xarelto, clexane"
+    ),
     C.SUGAR: (
         "sugar, sugars, blood sugar, blood sugars, glucose, blood glucose, bm, bms, bg, bgl, dexcom, libre, cgm, "
         "glucometer"
@@ -745,13 +787,18 @@ CONCEPTS: dict[C, str] = {
         "diabetic emergency, gone hypo, hypo coming on, feel hypo, sugar low"
     ),
     C.INHALER: (
-        "inhaler, puffer, ventolin, salbutamol, blue one, nebuliser, nebulizer, reliever, asthma, blue inhaler"
+        "inhaler, puffer, ventolin, salbutamol, blue one, nebuliser, nebulizer, reliever, asthma, blue inhaler, "
+        "neb, nebs, peak flow, ventalin, salamol, spacer, puffers, inhalers, gtn, gtn spray, nitro, nitro spray, "
+        "angina spray, heart spray"
     ),
     C.NO_USE: (
         "not working, isnt working, aint working, isnt helping, not helping, doing nothing, doing nowt, "
         "not touching, isnt touching, no relief, no effect, hasnt helped, not doing anything, useless, "
         "isnt doing anything, doesnt help, doesnt work, makes no difference, wont work, attack, really bad, "
-        "very bad, terrible, run out, empty"
+        "very bad, terrible, run out, empty, "
+        "through the floor, in the red, red zone, not shifting it, isnt shifting, not touching it, not touching the "
+        "sides, no joy, no good, not budging, isnt making a difference, not doing owt, not doing a thing, does "
+        "nothing, did nothing, done nothing, hasnt touched, hasnt worked, hasnt done anything, no better after"
     ),
     C.PLAN: "planned, plan, plans, all planned, worked out how",
     C.BRINK: (
@@ -764,7 +811,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.GROIN: (
         "between my legs, groin, private parts, privates, down below, inner thighs, undercarriage, saddle, "
-        "inner legs, round my bum, round my bottom, saddle area, cant feel when i wipe"
+        "inner legs, round my bum, round my bottom, saddle area, cant feel when i wipe, "
+        "when i wipe, when wiping, wiping, round my back passage, around my back passage, bum and, seat area, where i "
+        "sit, where you sit, girl bits, boy bits, lady bits"
     ),
     C.FAST_RATE: (
         "a hundred and fifty, a hundred and sixty, a hundred and seventy, a hundred and eighty, "

@@ -55,7 +55,7 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "post"
         ),
         C.RESIGNED: (
-            "wozu das alles, wofür das alles, wozu noch, wofür noch, wozu eigentlich, bringt doch nichts, bringts "
+            "wozu das alles, wofür das alles, wozu eigentlich, bringt doch nichts, bringts "
             "eh nicht, bringt eh nix, warum überhaupt, was solls, was solls noch, wozu"
         ),
     },
