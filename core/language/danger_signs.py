@@ -27,6 +27,7 @@ from core.language.signs import (
     BY_POINTS,
     CARRIES_NO,
     ENOUGH,
+    FUNCTIONS,
     HOW_IT_IS_SAID,
     SETTLES,
     SIGNS,
@@ -71,6 +72,7 @@ REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
 PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
+MEDICINES = (C.TABLETS, C.MEDICINE, C.INSULIN, C.POISON)
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
 LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
@@ -349,7 +351,10 @@ def _told(r: _Read) -> list[Span]:
         return []
     points = 0
     told: list[Span] = []  # a word tells once
+    medicine = any(r.at.get(concept) for concept in MEDICINES)
     for worth, concepts in TELLS:
+        if not medicine and concepts[0] in (C.TOOK, C.TOO_MUCH):
+            continue  # "had", "twice": nothing is said to be taken
         spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
         if worth > 0:
             fresh = (s for s in spans if not any(_overlap(s, other) for other in told))
@@ -480,8 +485,8 @@ def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
     places = []
     for part in sign.parts:
         spans = [span for concept in part for span in r.at.get(concept, {}).values()]
-        if part[0] in BODY:
-            spans = [s for s in spans if not _is_fine(r, s)]
+        if part[0] in BODY or part[0] in FUNCTIONS:
+            spans = [s for s in spans if not _is_fine(r, s, part[0] in BODY)]
         if not spans:
             return
         places.append(sorted(set(spans)))
@@ -507,13 +512,13 @@ def _close(r: _Read, a: Span, b: Span) -> bool:
     return high[0] < low[1] + REACH and not any(r.fresh[low[0] + 1 : high[0] + 1])
 
 
-def _is_fine(r: _Read, span: Span) -> bool:
-    """Whether a part of the body is said to be well: "face fine, arms fine"."""
+def _is_fine(r: _Read, span: Span, body: bool) -> bool:
+    """Whether a part of the body, or what it does, is said to be well: "face fine, arms fine", "breathing is good"."""
     for i in range(span[1], min(span[1] + 4, len(r.said.words) - 1)):
         if r.said.gaps[i]:
             return False
         if r.is_(C.FINE, i):
-            return i - 1 not in r.negative
+            return i - 1 not in r.negative and (body or i not in r.negative)
         if not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i)) or i in r.negative:
             return False
     return False
@@ -631,6 +636,8 @@ def _no_after(r: _Read, end: int) -> bool:
             return False  # "a terrible headache, never had one like it"
         if span is not None and (r.said.gaps[span[1]] or span[1] >= last):
             return True
+        if span is not None and span[1] - i > 1 and span[1] in r.negative:
+            return True  # "fainted I have not no worries"
         if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
             return False
         if i == end and HARD & set(r.said.gaps[i]) - {"?"}:
@@ -772,8 +779,12 @@ def _as_meant(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool
 def _of_a_thing(r: _Read, start: int) -> bool:
     """Whether a thing is the subject: named right before the sign, and nobody besides."""
     first = next(i for i in range(start, -1, -1) if r.stop[i])
-    before = [b for i, (_, b) in r.at.get(C.THING, {}).items() if first <= i and b <= start]
-    return bool(before) and start - max(before) <= BESIDE and not r.anywhere(C.OTHERS, first, start)
+    before = sorted((i, b) for i, (_, b) in r.at.get(C.THING, {}).items() if first <= i and b <= start)
+    if not before or start - before[-1][1] > BESIDE or r.anywhere(C.OTHERS, first, start):
+        return False
+    thing, end = before[-1]  # "I was on the sofa and passed out": no thing did
+    mine = any(first <= i < start and i != thing - 1 for i in r.at.get(C.MINE, {}))
+    return not mine and not r.anywhere(C.AND, end, start)
 
 
 def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
@@ -782,8 +793,11 @@ def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
     heroes = [b for i, (_, b) in r.at.get(C.HERO, {}).items() if start <= i < end]
     if heroes and not r.anywhere(C.MINE, min(heroes), end):
         return True
-    if r.at.get(C.FICTION) and r.anywhere(C.IMAGINED, start, end) and not r.at.get(C.MINE):
+    told_of = r.at.get(C.FICTION, {})
+    if told_of and r.anywhere(C.IMAGINED, start, end) and not r.anywhere(C.MINE, start, spans[-1][1]):
         return True  # "what are the signs of a stroke? it is for a quiz"
+    if sign.named and any(start <= a and 0 <= spans[0][0] - b < WIDE for a, b in told_of.values()):
+        return True  # "a film about heart attacks"
     if sign.named and r.anywhere(C.NEARLY, start, end) and r.said_of((C.FICTION, C.FIGURATIVE), start, end):
         return True  # "that goal nearly gave me a heart attack"
     return bool(r.at.get(C.LAUGHTER)) and _is_a_figure(r, sign, spans, False)

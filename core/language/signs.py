@@ -222,7 +222,8 @@ TELLS: tuple[tuple[int, Part], ...] = (
     # the tuned alarms of six languages, nearly half of each one's words left out, beside 2,100 everyday sentences; then
     # rounded by hand. A row may be moved a point or two without harm.
     (10, (C.KILL_SELF, C.DEATH_WISH, C.BRINK, C.FAREWELL, C.CUT_SELF)),
-    (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.INHALER)),
+    (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS)),
+    (5, (C.INHALER,)),
     (8, (C.FAINTED, C.DIZZY)),
     (8, (C.SEIZURE, C.JERKING, C.SHAKY, C.RIGOR)),
     (8, (C.BLEED, C.BLOOD, C.HAEMORRHAGE)),
@@ -312,6 +313,8 @@ BODY: frozenset[C] = frozenset(
         C.SPEECH,
     }
 )  # said to be "fine", they make no sign
+
+FUNCTIONS: frozenset[C] = frozenset({C.BREATHE, C.AIR_HUNGER, C.BREATHLESS, C.SEE, C.VITAL})  # so are these
 
 CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
