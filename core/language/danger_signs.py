@@ -772,8 +772,10 @@ def _as_meant(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool
     start, end = r.sentence(spans)
     if level not in MILD or sign.key not in PUFFED or not r.anywhere(C.EFFORT, start, end):
         return False
-    fine = [i for i in r.at.get(C.FINE, {}) if spans[0][1] <= i and not {i, i - 1, i - 2} & r.negative]
-    return bool(fine) and not r.said_of((C.AGAIN, C.SUDDEN, C.ONSET, C.SEVERE, C.PAST), start, end)
+    well = [s for i, s in r.at.get(C.FINE, {}).items() if spans[0][1] <= i and not {i, i - 1, i - 2} & r.negative]
+    fine = {k for span in well for k in range(span[0] - 1, span[1])}  # "again" in "normal again" is none
+    again = any(start <= i < end and i not in fine for i in r.at.get(C.AGAIN, {}))
+    return bool(fine) and not again and not r.said_of((C.SUDDEN, C.ONSET, C.SEVERE, C.PAST), start, end)
 
 
 def _of_a_thing(r: _Read, start: int) -> bool:
