@@ -12,6 +12,7 @@ from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
+from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
 OPENERS = split("ما هو;ما هي;ما معنى;ماذا;من هو;من انت;متى;اين;وين;لماذا;ليش;ليه;كيف;كم;هل;شو;ايه;ممكن ان;هل يمكن")
@@ -235,7 +236,7 @@ ARABIC = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS | EVERYDAY,
+    concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["ar"],
     no_slips=NO_SLIPS["ar"],
     answers=ANSWERS,
     destroys=DESTROYS,

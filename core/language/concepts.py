@@ -110,6 +110,7 @@ class Concept(StrEnum):
     THOUGHTS = auto()  # "I think of ...", "I would never do it"
     DEATH_WISH = auto()
     HOPELESS = auto()
+    RESIGNED = auto()  # "why bother": by itself only a sigh
     PLAN = auto()
     BRINK = auto()  # a place to jump from
 
@@ -201,6 +202,7 @@ class Concept(StrEnum):
     CLAUSE = auto()  # because, when, since: a "no" does not reach past it
     FINE = auto()  # said of a part of the body: nothing wrong there
     PAST = auto()
+    BYGONE = auto()  # right before a named condition: "after my", "in hospital with"
     NOW = auto()
     JUST_NOW = auto()
     EARLIER = auto()  # earlier today

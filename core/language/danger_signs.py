@@ -27,6 +27,7 @@ from core.language.signs import (
     BY_POINTS,
     CARRIES_NO,
     ENOUGH,
+    FUNCTIONS,
     HOW_IT_IS_SAID,
     SETTLES,
     SIGNS,
@@ -70,6 +71,8 @@ NOT_ACUTE = (  # words beside a condition one lives with
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
+PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
+MEDICINES = (C.TABLETS, C.MEDICINE, C.INSULIN, C.POISON)
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
 LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
@@ -348,7 +351,10 @@ def _told(r: _Read) -> list[Span]:
         return []
     points = 0
     told: list[Span] = []  # a word tells once
+    medicine = any(r.at.get(concept) for concept in MEDICINES)
     for worth, concepts in TELLS:
+        if not medicine and concepts[0] in (C.TOOK, C.TOO_MUCH):
+            continue  # "had", "twice": nothing is said to be taken
         spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
         if worth > 0:
             fresh = (s for s in spans if not any(_overlap(s, other) for other in told))
@@ -416,6 +422,8 @@ def _prepared(said: Said[C]) -> _Read:
             said.stems[k] = frozenset()
         starts = [said.spans(i) for i in range(count)]
     goes_on = [spans[C.NOT_STOPPING] for spans in starts if C.NOT_STOPPING in spans]  # "no para" denies nothing
+    if any(C.INHALER in spans for spans in starts):
+        goes_on += [spans[C.NO_USE] for spans in starts if C.NO_USE in spans]  # "the spray does nothing" neither
     for i, spans in enumerate(starts):
         for concept, span in spans.items():
             r.at.setdefault(concept, {})[i] = span
@@ -439,6 +447,12 @@ def _prepared(said: Said[C]) -> _Read:
         within = [i for i in r.at.get(C.IMAGINED, {}) if any(a <= i < b for a, b in as_if.values())]
         for i in within:
             del r.at[C.IMAGINED][i]
+    for i, span in r.at.get(C.RESIGNED, {}).items():  # "why bother" is less than hopeless
+        if r.at.get(C.HOPELESS, {}).get(i) == span:
+            del r.at[C.HOPELESS][i]
+    thinners = [(a, b) for a, b in r.at.get(C.THINNERS, {}).values() if b - a > 1]
+    for i in [i for i in r.at.get(C.BLOOD, {}) if any(a <= i < b for a, b in thinners)]:
+        del r.at[C.BLOOD][i]  # "blood thinner" is no blood
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -471,8 +485,8 @@ def _matches(r: _Read, sign: Sign) -> Iterator[list[Span]]:
     places = []
     for part in sign.parts:
         spans = [span for concept in part for span in r.at.get(concept, {}).values()]
-        if part[0] in BODY:
-            spans = [s for s in spans if not _is_fine(r, s)]
+        if part[0] in BODY or part[0] in FUNCTIONS:
+            spans = [s for s in spans if not _is_fine(r, s, part[0] in BODY)]
         if not spans:
             return
         places.append(sorted(set(spans)))
@@ -498,13 +512,13 @@ def _close(r: _Read, a: Span, b: Span) -> bool:
     return high[0] < low[1] + REACH and not any(r.fresh[low[0] + 1 : high[0] + 1])
 
 
-def _is_fine(r: _Read, span: Span) -> bool:
-    """Whether a part of the body is said to be well: "face fine, arms fine"."""
+def _is_fine(r: _Read, span: Span, body: bool) -> bool:
+    """Whether a part of the body, or what it does, is said to be well: "face fine, arms fine", "breathing is good"."""
     for i in range(span[1], min(span[1] + 4, len(r.said.words) - 1)):
         if r.said.gaps[i]:
             return False
         if r.is_(C.FINE, i):
-            return i - 1 not in r.negative
+            return i - 1 not in r.negative and (body or i not in r.negative)
         if not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i)) or i in r.negative:
             return False
     return False
@@ -533,6 +547,8 @@ def _sighting(
     if who is Who.NOBODY and _only_a_tale(r, sign, spans):
         return None
     if sign.net and (when is When.LONG_AGO or who in (Who.NOBODY, Who.ELSEWHERE) or _all_well(r, spans, end)):
+        return None
+    if _only_stiff(r, sign, start, end) or _as_meant(r, sign, level, spans):
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     certain = denied is False and sign.sure and mine and not _explained(r, sign, level, spans)
@@ -620,6 +636,8 @@ def _no_after(r: _Read, end: int) -> bool:
             return False  # "a terrible headache, never had one like it"
         if span is not None and (r.said.gaps[span[1]] or span[1] >= last):
             return True
+        if span is not None and span[1] - i > 1 and span[1] in r.negative:
+            return True  # "fainted I have not no worries"
         if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
             return False
         if i == end and HARD & set(r.said.gaps[i]) - {"?"}:
@@ -644,6 +662,8 @@ def _settled(r: _Read, spans: Sequence[Span]) -> bool:
 def _when(r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[Sign, list[Span]]]) -> When:
     start, end = r.sentence(spans)
     own = _part(r, spans, start, end)
+    if sign.named and _bygone(r, spans[0][0], own) and not any(r.anywhere(c, start, end) for c in (C.NOW, C.JUST_NOW)):
+        return When.LONG_AGO
     again = [_part(r, s, start, end) for other, s in matches if other.key == sign.key and start <= s[0][0] < end]
     if any(r.anywhere(C.PAST, *part) for part in (own, *again)) and not any(
         r.anywhere(concept, *part) for concept in (C.NOW, C.JUST_NOW) for part in (own, *again)
@@ -673,6 +693,11 @@ def _long_ago(
     return any(
         start <= i < end and not any(a <= i < b and (a, b) != mine for a, b in others) for i in r.at.get(C.PAST, {})
     )
+
+
+def _bygone(r: _Read, start: int, part: Span) -> bool:
+    """Whether the words before the name of a condition make it history: "after my stroke", "in hospital with one"."""
+    return any(part[0] <= i and 0 <= start - b <= BESIDE for i, (_, b) in r.at.get(C.BYGONE, {}).items())
 
 
 def _part(r: _Read, spans: Sequence[Span], start: int, end: int) -> Span:
@@ -736,11 +761,32 @@ def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> boo
     return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)
 
 
+def _only_stiff(r: _Read, sign: Sign, start: int, end: int) -> bool:
+    """Whether a part of the body is amiss from an everyday cause, and not suddenly: "a stiff back from gardening"."""
+    parts = sign.net and sign.parts and C.PART in sign.parts[0]
+    return bool(parts) and r.anywhere(C.EVERYDAY, start, end) and not r.said_of((C.SUDDEN, C.ONSET), start, end)
+
+
+def _as_meant(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
+    """Whether it is what exercise does, and said to be well: "out of breath after the stairs, as it should be"."""
+    start, end = r.sentence(spans)
+    if level not in MILD or sign.key not in PUFFED or not r.anywhere(C.EFFORT, start, end):
+        return False
+    well = [s for i, s in r.at.get(C.FINE, {}).items() if spans[0][1] <= i and not {i, i - 1, i - 2} & r.negative]
+    fine = {k for span in well for k in range(span[0] - 1, span[1])}  # "again" in "normal again" is none
+    again = any(start <= i < end and i not in fine for i in r.at.get(C.AGAIN, {}))
+    return bool(fine) and not again and not r.said_of((C.SUDDEN, C.ONSET, C.SEVERE, C.PAST), start, end)
+
+
 def _of_a_thing(r: _Read, start: int) -> bool:
     """Whether a thing is the subject: named right before the sign, and nobody besides."""
     first = next(i for i in range(start, -1, -1) if r.stop[i])
-    before = [b for i, (_, b) in r.at.get(C.THING, {}).items() if first <= i and b <= start]
-    return bool(before) and start - max(before) <= BESIDE and not r.anywhere(C.OTHERS, first, start)
+    before = sorted((i, b) for i, (_, b) in r.at.get(C.THING, {}).items() if first <= i and b <= start)
+    if not before or start - before[-1][1] > BESIDE or r.anywhere(C.OTHERS, first, start):
+        return False
+    thing, end = before[-1]  # "I was on the sofa and passed out": no thing did
+    mine = any(first <= i < start and i != thing - 1 for i in r.at.get(C.MINE, {}))
+    return not mine and not r.anywhere(C.AND, end, start)
 
 
 def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
@@ -749,6 +795,11 @@ def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:
     heroes = [b for i, (_, b) in r.at.get(C.HERO, {}).items() if start <= i < end]
     if heroes and not r.anywhere(C.MINE, min(heroes), end):
         return True
+    told_of = r.at.get(C.FICTION, {})
+    if told_of and r.anywhere(C.IMAGINED, start, end) and not r.anywhere(C.MINE, start, spans[-1][1]):
+        return True  # "what are the signs of a stroke? it is for a quiz"
+    if sign.named and any(start <= a and 0 <= spans[0][0] - b < WIDE for a, b in told_of.values()):
+        return True  # "a film about heart attacks"
     if sign.named and r.anywhere(C.NEARLY, start, end) and r.said_of((C.FICTION, C.FIGURATIVE), start, end):
         return True  # "that goal nearly gave me a heart attack"
     return bool(r.at.get(C.LAUGHTER)) and _is_a_figure(r, sign, spans, False)

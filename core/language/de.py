@@ -13,6 +13,7 @@ from core.language.de_spoken import DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
+from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
 D = Decimal
@@ -234,7 +235,7 @@ GERMAN = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS | EVERYDAY,
+    concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["de"],
     no_slips=NO_SLIPS["de"],
     answers=ANSWERS,
     destroys=DESTROYS,

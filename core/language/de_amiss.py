@@ -196,7 +196,13 @@ AMISS: dict[C, str] = {
         "lallt, verwirrt, desorientiert, zittert, zuckt, krampft, geschwollen, erstickt, röchelt, pfeift, rasselt, "
         "ringt nach, keucht, ohnmächtig, bewusstlos, mundwinkel, hängt schief, gesicht schief, verbrannt, verbrüht, "
         "hat was getrunken, hat was gegessen, hat was geschluckt, verschluckt, steif, starr, nicht bei sich, "
-        "weggetreten, benommen, ganz blau, ganz grau, wird blau, wird grau, am boden, auf dem boden, liegt am boden"
+        "weggetreten, benommen, ganz blau, ganz grau, wird blau, wird grau, am boden, auf dem boden, liegt am boden, "
+        "komische antworten, gibt komische antworten, wirre antworten, antwortet wirr, redt wirr, redet "
+        "durcheinander, redet quatsch, redet unsinn, faselt, verschwitzt, ganz verschwitzt, schweißnass, pitschnass, "
+        "nassgeschwitzt, nass geschwitzt, antwortet nimmer, reagiert ned, rührt sich nicht, rührt sich nimmer, ned "
+        "wach, nicht wachzukriegen, nicht wach zu kriegen, nicht zu wecken, starrt nur, stiert, erkennt mi nimmer, "
+        "kennt mich nicht, weiß nicht wer ich bin, ganz blass, käseweiß, läuft blau an, zitteret, verkrampft, schaum "
+        "vorm mund, schaum vor dem mund, schnarcht komisch, atmet nicht, atmet kaum, liegt auf dem boden"
     ),
     C.SKIP: (
         "weglass*, lass .. weg, lasse .. weg, weg, auslass*, lass .. aus, lasse .. aus, spritz nicht, "

@@ -12,6 +12,7 @@ from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
+from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
 OPENERS = split(
@@ -229,7 +230,7 @@ ENGLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS | EVERYDAY,
+    concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["en"],
     no_slips=NO_SLIPS["en"],
     answers=ANSWERS,
     destroys=DESTROYS,

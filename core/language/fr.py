@@ -14,6 +14,7 @@ from core.language.fr_spoken import CLOSERS, DIALECT, FILLERS, LEADS, NO_OPENERS
 from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
+from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
 D = Decimal
@@ -226,7 +227,7 @@ FRENCH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS | EVERYDAY,
+    concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["fr"],
     no_slips=NO_SLIPS["fr"],
     answers=ANSWERS,
     destroys=DESTROYS,

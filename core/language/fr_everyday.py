@@ -154,7 +154,19 @@ EVERYDAY: dict[C, str] = {
         "m'étouffe, jean me serre, pantalon me serre, m'étouffer en voyant, sang n'a fait qu'un tour, mon sang n'a "
         "fait, cœur qui bat pour, cœur solide, coeur solide, pour mon cœur, pour mon coeur, bon pour le cœur, bon "
         "pour le coeur, toute rouge après, tout rouge après, bosse aux urgences, travaille aux urgences, travaille "
-        "au samu, bosse au samu, plus de voix d'avoir"
+        "au samu, bosse au samu, plus de voix d'avoir, "
+        "pincement au cœur en, pincement au coeur en, pincement au cœur de, pincement au coeur de, pincement au cœur "
+        "quand, pincement au coeur quand, petit pincement au cœur, petit pincement au coeur, gorge serrée au, gorge "
+        "serrée en voyant, gorge serrée en quittant, gorge serrée par l'émotion, gorge nouée au, gorge nouée en, "
+        "gorge nouée d'émotion, purgé les radiateurs, purger les radiateurs, purge les radiateurs, purge des "
+        "radiateurs, purgé le radiateur, purger le radiateur, purge du chauffage, dormi comme une bûche, dormi comme "
+        "un loir, dormi comme un bébé, dormi comme une souche, dormi comme une marmotte, dormi comme un plomb, dors "
+        "comme une bûche, dors comme un loir, comme une souche, comme une masse au lit, collecte de sang, don de "
+        "sang, donner mon sang, donneur de sang, donneuse de sang, bilan sanguin, analyse de sang, oranges sanguines, "
+        "orange sanguine, sang de boeuf, sang de bœuf, sang séché engrais, sang chaud, cassé les oreilles, casse les "
+        "oreilles, casser les oreilles, allez me tuer, va me tuer avec, vont me tuer avec, vous me tuez avec, tu me "
+        "tues avec, tu vas me tuer avec, fait étouffer au foot, étouffer au foot, se sont fait étouffer, s'est fait "
+        "étouffer, couru après le bus"
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
@@ -168,7 +180,10 @@ EVERYDAY: dict[C, str] = {
     C.FICTION: (
         "film, films, série, séries, épisode, roman, livre, télé, acteur, actrice, documentaire, feuilleton, "
         "émission, journal, match, personnage, ciné, théâtre, podcast, jeu, netflix, reportage, reportages, docu, "
-        "doc, documentaires, sitcom"
+        "doc, documentaires, sitcom, "
+        "exposé, simple curiosité, par curiosité, question générale, question de curiosité, quiz, culture générale, "
+        "mots croisés, cours de secourisme, formation secourisme, révisions, premiers secours, formation premiers "
+        "secours, examen de secourisme"
     ),
     C.LAUGHTER: "haha*, hihi*, lol, mdr, ptdr, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, xd, blague, 🙈, 😉, 😛, je rigole",
     C.THING: (
@@ -176,7 +191,8 @@ EVERYDAY: dict[C, str] = {
         "train, moteur, machine à laver, lave vaisselle, frigo, chaudière, imprimante, appli, application, site, "
         "internet, wifi, télé, tele, radio, montre, horloge, robinet, tuyau, gâteau, soufflé, pâte, tente, clôture, "
         "arbre, plante, plantes, chaise, table, étagère, pont, gouvernement, économie, bourse, appareil photo, "
-        "aspirateur, serveur"
+        "aspirateur, serveur, "
+        "serre, abri, abri de jardin, toit, mur, cabane, hangar, cabanon, plafond, palissade, tonnelle, parasol"
     ),
     C.HERO: (
         "héros, héroïne, heroine, protagoniste, personnage, acteur, actrice, détective, inspecteur, commissaire, "

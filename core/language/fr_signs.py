@@ -9,7 +9,9 @@ CONCEPTS: dict[C, str] = {
     # parts of the body
     C.CHEST: (
         "poitrine, thorax, sternum, cage thoracique, buste, poitrail, thoracique, côtes, torse, poitrine gauche, là "
-        "au milieu, au milieu de la poitrine, au milieu du torse, devant de la poitrine, creux de la poitrine"
+        "au milieu, au milieu de la poitrine, au milieu du torse, devant de la poitrine, creux de la poitrine, "
+        "derrière le sternum, derriere le sternum, dans le torse, le torse, la cage, plexus, mitan de la poitrine, "
+        "milieu de la poitrine, estomac côté coeur, le coffre, estomac"
     ),
     C.HEART: "cœur, coeur, pouls, battements, palpitant, rythme cardiaque, battement, cardio",
     C.ARM_OR_JAW: (
@@ -32,11 +34,16 @@ CONCEPTS: dict[C, str] = {
     ),
     # heart
     C.CHEST_PAIN: (
-        "angine de poitrine, angor, douleur thoracique, étau autour du thorax, éléphant sur la poitrine, "
-        "poids sur la poitrine, étau dans la poitrine, point au coeur, un étau, m'écrase la cage, "
-        "m'écrase la poitrine, écrase la poitrine, écrase le thorax, serre la poitrine, "
-        "me serre la poitrine, mal au coeur côté gauche, coup de sabot, douleur dans le thorax, "
-        "poids énorme au milieu, coup de poignard dans, infarctus, oppression thoracique"
+        "angine de poitrine, angor, douleur thoracique, étau autour du thorax, éléphant sur la poitrine, poids sur la "
+        "poitrine, étau dans la poitrine, point au coeur, un étau, m'écrase la cage, m'écrase la poitrine, écrase la "
+        "poitrine, écrase le thorax, serre la poitrine, me serre la poitrine, mal au coeur côté gauche, coup de "
+        "sabot, douleur dans le thorax, poids énorme au milieu, coup de poignard dans, oppression thoracique, "
+        "éléphant est assis sur, elephant est assis sur, éléphant assis sur, éléphant sur moi, éléphant me, éléphant "
+        ".. sur moi, camion sur la poitrine, camion garé sur, voiture garée sur, voiture sur la poitrine, enclume "
+        "sur, tonne sur la poitrine, quelqu'un assis sur ma poitrine, quelqu'un est assis sur, comme si on "
+        "m'écrasait, m'écrase le torse, trinitrine fait rien, trinitrine ne fait rien, trinitrine fait plus, "
+        "trinitrine deux fois, trinitrine marche pas, natispray fait rien, natispray marche pas, natispray deux fois, "
+        "spray sous la langue fait rien"
     ),
     C.HEART_ATTACK: (
         "infarctus, crise cardiaque, attaque cardiaque, arrêt cardiaque, attaque au coeur, "
@@ -46,7 +53,9 @@ CONCEPTS: dict[C, str] = {
         "douleur*, mal, fait mal, brûle, brûlure*, brûlant, pique, picote, pointe, élancement*, élance, "
         "lance, lancine, lancinant*, poignard, poignardé, coup de poignard, crampe*, tiraille*, gêne, "
         "souffre, souffrance, douloureu*, déchire, pinçement, pince, pincement, point de côté, point, "
-        "torture, ça tire, tire, transperce, coup de couteau, spasme, brule"
+        "torture, ça tire, tire, transperce, coup de couteau, spasme, brule, "
+        "brûlure, ça brûle, ca brule, ça me brûle, brûlant dans, ça élance, ça lance, tiraille, fait souffrir, fait "
+        "mal en crisse, mal en tabarnouche"
     ),
     C.PRESS: (
         "serre, serré, serrée, serrement, oppress*, opprime, compress*, comprime, écras*, étau, pression, lourd, "
@@ -117,7 +126,12 @@ CONCEPTS: dict[C, str] = {
         "du mal, incapable, à peine, galère à, peine à, pas moyen de, plus moyen de, presque plus, "
         "galère pour, dur de, dur à, impossib*, difficultés à, difficulté à, ne peux pas, ne peux plus, "
         "ne peut plus, ne peut pas, suis plus capable, pas capable, n'arrivais plus, arrive même plus, "
-        "arrive meme plus, réussis plus, parvient plus, parvient pas"
+        "arrive meme plus, réussis plus, parvient plus, parvient pas, "
+        "jarive plu, jarive plus, jarive pa, jarive pas, jarrive plu, jarrive pa, jarriv plu, jarriv pas, arive plu, "
+        "arive plus, arive pa, arive pas, arrive plu, arrive pa, narrive plu, narive plus, narive pas, peu plu, peu "
+        "plus, peu pas, peu pa, peux plu, peux pa, peut plu, peut pa, pe plu, pe pas, sai plu, sais plu, c'est "
+        "impossible de, plus foutu de, pas foutu de, plus fichu de, suis pas capable, chu pas capable, chus pas "
+        "capable, chu pu capable, capable pu, suis pu capable, pu capable, peux pu, arrive pu, j'arrive pu"
     ),
     C.MOVE: (
         "bouger, lever, soulever, remuer, tenir, sentir, serrer, attraper, plier, porter, bouge, lève, "
@@ -129,16 +143,16 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SPEECH: ("parole, paroles, parler, parle, mots, élocution, langage, voix, langue, phrases, diction"),
     C.GARBLED: (
-        "bizarre, bizarrement, difficulté*, trouble*, mal, confus*, n'importe comment, n'importe quoi, "
-        "incompréhensible*, pâteu*, pateu*, bafouill*, de travers, mélang*, dans le désordre, charabia, "
-        "embrouill*, bredouill*, mâch*, incohéren*, pas clair*, bute, fourche, ne sortent pas, sortent pas, "
-        "sortent plus, ne veulent pas sortir, comme un ivrogne, empâté*, pas de sens, aucun sens, "
-        "comprend rien à ce que je dis, comprend pas ce que je dis, comprend rien, trébuche, s'emmêle, "
-        "s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent plus, viennent pas, sort plus, "
-        "sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, épaisse, épais, "
-        "sort de travers, sortent de travers, mots à l'envers, personne me comprend, "
-        "personne ne me comprend, plus de sens, que des betises, des bêtises, sort mal, sort que, "
-        "veut rien dire, incompréhensible, du charabia"
+        "bizarre, bizarrement, difficulté*, trouble*, confus*, n'importe comment, n'importe quoi, incompréhensible*, "
+        "pâteu*, pateu*, bafouill*, de travers, mélang*, dans le désordre, charabia, embrouill*, bredouill*, mâch*, "
+        "incohéren*, pas clair*, bute, fourche, ne sortent pas, sortent pas, sortent plus, ne veulent pas sortir, "
+        "comme un ivrogne, empâté*, pas de sens, aucun sens, comprend rien à ce que je dis, comprend pas ce que je "
+        "dis, comprend rien, trébuche, s'emmêle, s'emmêlent, emmêle*, mélange, mélangent, lourde, lourd, viennent "
+        "plus, viennent pas, sort plus, sort pas, comme si j'étais saoul, comme si j'étais ivre, comme un bébé, "
+        "épaisse, épais, sort de travers, sortent de travers, mots à l'envers, personne me comprend, personne ne me "
+        "comprend, plus de sens, que des betises, des bêtises, sort mal, sort que, veut rien dire, incompréhensible, "
+        "du charabia, "
+        "mal parler, parle mal, parler mal, mal à parler, je parle tout de travers"
     ),
     C.SLURRED: (
         "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, "
@@ -148,7 +162,12 @@ CONCEPTS: dict[C, str] = {
         "marmonne, parle bizarre, j'articule plus, articule plus, bouche pâteuse d'un coup, sort que des betises, "
         "arrive plus à parler, trouve pas mes mots, mots sortent pas, mots dans le désordre, mots mélangés, "
         "langue lourde, langue qui fourche tout le temps, patate chaude, patate dans la bouche, je cause comme, "
-        "parle comme si, il sort autre chose, sort autre chose, autre chose qui sort, c'est un autre mot qui sort"
+        "parle comme si, il sort autre chose, sort autre chose, autre chose qui sort, c'est un autre mot qui sort, "
+        "du mal à parler, mal à parler, du mal a parler, mal a parler, du mal à articuler, mal à articuler, du mal à "
+        "m'exprimer, du mal à trouver mes mots, mal à trouver mes mots, cherche mes mots, je parle mal, parle mal "
+        "d'un coup, parle très mal, parle tout mal, parle comme si j'avais bu, langue de bois d'un coup, mange mes "
+        "mots, mâche mes mots, mots viennent pas, mots viennent plus, mots se mélangent, mots se melangent, je dis "
+        "n'importe quoi, dis un mot pour un autre, un mot pour un autre, mots à la place des autres"
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
@@ -225,14 +244,23 @@ CONCEPTS: dict[C, str] = {
         "failli tomber dans les pommes, failli tourner, m'evanouir, trouvé par terre, trouvée par terre, "
         "retrouvé par terre, retrouvée par terre, retrouvé au sol, jambes ont lâché, jambes m'ont lâché, "
         "malaise dans, j'ai sombré, suis tombé raide, tourne de l'oeil, je vais tomber dans les pommes, "
-        "je pars encore, je repars"
+        "je pars encore, je repars, "
+        "perdu la carte, perdre la carte, perds la carte, tombé faible, tombée faible, tombe faible, tomber faible, "
+        "tombée sans connaissance, perdu la map, pouf plus rien, pouf le noir, trou noir et, le trou noir, voile noir "
+        "et, plus rien le trou noir, tout est devenu noir et, noir complet et, tombé dans les vapes, tombée dans les "
+        "vapes, partie dans les vapes, j'ai fait un malaise, suis tombé comme une masse"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
         "suis revenu, me suis retrouvé*, rouvert les yeux, ouvert les yeux, repris mes esprits, "
-        "repris les esprits, retrouvé, étendue, réveillée, reveillé*, je me réveille"
+        "repris les esprits, retrouvé, étendue, réveillée, reveillé*, je me réveille, "
+        "me suis retrouvé, me suis retrouvée, retrouvé par terre, retrouvée allongée, retrouvé allongé, je suis "
+        "retrouvé, me suis réveillé, me suis réveillée, réveillé sur, réveillée sur"
     ),
-    C.FLOOR: "par terre, sol, carrelage, tapis, à terre, plancher, au sol, moquette, lino, couloir",
+    C.FLOOR: (
+        "par terre, sol, carrelage, tapis, à terre, plancher, au sol, moquette, lino, couloir, "
+        "parquet, sol de la, pavé, gravier, trottoir, pelouse"
+    ),
     C.SEIZURE: (
         "convuls*, épilep*, crise d'épilepsie, crise épileptique, crise comitiale, crise convulsive, "
         "crises d'épilepsie, spasmes partout"
@@ -264,7 +292,8 @@ CONCEPTS: dict[C, str] = {
     C.BREATHE: (
         "respirer, respire, respiration, souffle, reprendre mon souffle, inspirer, air, "
         "ravoir mon souffle, prendre mon souffle, mon souffle, reprendre haleine, prendre de l'air, "
-        "avaler de l'air, retrouver mon souffle"
+        "avaler de l'air, retrouver mon souffle, "
+        "respiré, respirez, respirait, respirai, respir, réspirer, respierer, reprendre ma respiration"
     ),
     C.CHOKING: (
         "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, peux pas "
@@ -411,7 +440,11 @@ CONCEPTS: dict[C, str] = {
         "tramadol*, somnifères, médocs, stilnox, kardégic, tranxène, pastilles, mes doses, boite, boîte, "
         "cachets, comprimés, dolipran*, flacon"
     ),
-    C.INSULIN: "insuline*, lantus, novorapid",
+    C.INSULIN: (
+        "insuline*, lantus, novorapid, "
+        "unités d'insuline, piqué .. unités, unités .. piqué*, injecté .. unités, unités .. injecté*, humalog, fiasp, "
+        "toujeo, tresiba, levemir, rapide"
+    ),
     C.TOO_MUCH: (
         "trop, tous, toute, toutes, tout, entière, entier, le double, double, deux fois, par erreur, erreur, sans "
         "faire exprès, trompé*, me suis trompé*, au lieu de, au lieu, poignée, boîte, boite, plaquette, flacon, "
@@ -517,7 +550,14 @@ CONCEPTS: dict[C, str] = {
         "voudrais être mort, voudrais être morte, jveux mourir, jveux plus vivre, plus gout à la vie, "
         "la vie vaut pas, que tout s'arrête, que ca s'arrete pour toujours, mieux si j'étais mort, "
         "mieux si j'étais morte, plus le gout de vivre, je veux partir pour toujours, ne pas me réveiller demain, "
-        "la mort me soulagerait, voulu mourir, voulais mourir"
+        "la mort me soulagerait, voulu mourir, voulais mourir, "
+        "si je me réveillais pas, si je ne me réveillais pas, si je me réveillais plus, si je me reveillais pas, si "
+        "je me reveillais plus, si je ne me réveillais plus, plus simple si je, plus simple sans moi, plus simple si "
+        "j'étais plus là, plus facile si j'étais plus là, mieux si j'étais plus là, mieux si je n'étais plus là, "
+        "mieux si j'étais pas là, jamais me reveiller, me réveiller jamais, dormir et ne plus me réveiller, aimerais "
+        "mieux être mort, aimerais mieux être morte, préférerais être mort, préférerais être morte, voudrais ne plus "
+        "être là, pu le goût de vivre, plus goût à rien, voulais plus vivre, envie d'en finir, serais mieux mort, "
+        "serais mieux morte, le monde serait mieux sans moi, si j'existais plus, si j'existais pas"
     ),
     C.HOPELESS: (
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, n'a plus de sens, "
@@ -696,10 +736,14 @@ CONCEPTS: dict[C, str] = {
         "hypo, hypoglycémi*, hypoglycemi*, en hypo, malaise hypo, hypos, sucre bas, glycémie basse, hypo sévère, "
         "chute de sucre, chute de glycémie, en hypoglycémie, trop piqué avant de manger, trop d'insuline"
     ),
-    C.INHALER: "ventoline, inhalateur, asthme, pompe, spray, le bleu, bombe, salbutamol, aérosol",
+    C.INHALER: (
+        "ventoline, inhalateur, asthme, pompe, spray, le bleu, bombe, salbutamol, aérosol, "
+        "trinitrine, natispray, bouffée, pompes, débit de pointe, peak flow, nébuliseur"
+    ),
     C.NO_USE: (
         "fait rien, sert à rien, sert a rien, marche pas, marche plus, aide pas, ne fait rien, "
-        "ne marche pas, agit pas, soulage pas, crise, de ouf, vide, ne fait plus rien, pas d'effet, sévère"
+        "ne marche pas, agit pas, soulage pas, crise, de ouf, vide, ne fait plus rien, pas d'effet, sévère, "
+        "fait plus rien, aucun effet, soulage plus, change rien, ne change rien, pas de mieux, fait pas effet"
     ),
     C.PLAN: "plan, prévu, prevu, planifié, tout prévu, organisé, tout préparé",
     C.BRINK: (
@@ -709,7 +753,7 @@ CONCEPTS: dict[C, str] = {
     C.URINATE: "uriner, pisser, faire pipi, pipi, vider ma vessie, vessie",
     C.GROIN: "entrejambe, l entrejambe, entre les jambes, l aine, parties intimes, le périnée, en selle",
     C.FAST_RATE: ("cent cinquante, cent soixante, cent soixante dix, cent quatre vingts, deux cents par minute"),
-    C.METER: "appareil, lecteur, capteur, dextro",
+    C.METER: ("appareil, lecteur, capteur, dextro, diabétique"),
     C.SHAKY: "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*",
     # a cry for help
     C.CRY: (
@@ -727,7 +771,10 @@ CONCEPTS: dict[C, str] = {
         "l'aide je, quelqu'un appelle, appelez quelqu'un, appelez moi, un médecin vite, il me faut de l'aide, "
         "besoin d'aide vite, envoyez une ambulance, les secours vite, peux plus me relever, emmenez moi aux "
         "urgences, urgences vite, appelez l'hôpital, quelqu'un peut appeler, je suis seule et j'ai peur, je suis "
-        "seul et j'ai peur"
+        "seul et j'ai peur, "
+        "vite une ambulance, ambulance svp, ambulance s'il vous plaît, une ambulance svp, une ambulance s'il vous "
+        "plait, envoyez quelqu'un, envoie une ambulance, besoin du samu, le samu vite, vite le samu, vite les "
+        "pompiers, besoin des pompiers, le 15 vite, le 112 vite"
     ),
     C.HELP_ME: (
         "aidez moi, aide moi, aidez nous, besoin d'aide, besoin de quelqu'un, il me faut quelqu'un, "
@@ -786,7 +833,8 @@ CONCEPTS: dict[C, str] = {
         "fier, fière, ravi*, satisfait*, top, ça fait du bien, agréable, comme un aigle, comme un lynx, comme une "
         "horloge, comme un charme, comme un bébé, comme un loir, comme neuf, comme neuve, comme un jeune homme, "
         "comme un gardon, au poil, tout est normal, impec, super soirée, super, génial, trop bien, c'était super, "
-        "c'était génial, bonne soirée, chouette, formidable, aucun problème"
+        "c'était génial, bonne soirée, chouette, formidable, aucun problème, "
+        "c'est normal, normal, comme prévu, tout roule, comme il faut, c'est le but"
     ),
     C.PAST: (
         "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, mois "
@@ -808,7 +856,10 @@ CONCEPTS: dict[C, str] = {
         "enfant je, enfant j'ai, à ## ans, a ## ans, service militaire, au régiment, petit j'ai, petite j'ai, étant "
         "gamin, étant gosse, gamin j'ai, gamine j'ai, quand j'étais petit, apprenti, il y a quinze jours, y a "
         "quinze jours, il y a deux semaines, il y a trois semaines, il y a des semaines, il y a quelques semaines, "
-        "y a des semaines, y a deux semaines, y a trois semaines, paralysie faciale ancienne, ancienne paralysie"
+        "y a des semaines, y a deux semaines, y a trois semaines, paralysie faciale ancienne, ancienne paralysie, "
+        "au printemps, l'été dernier, l'hiver dernier, l'automne dernier, à noël dernier, à pâques, quand j'étais "
+        "petite, étant jeune, étant petit, étant petite, étant ado, jeune je, au service militaire, pendant le "
+        "service militaire, c'était en ####, mon mariage en"
     ),
     C.NOW: (
         "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "

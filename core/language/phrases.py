@@ -16,6 +16,7 @@ READ = 400  # words of a message; the platform's longest message holds about 800
 WIDE = 3  # words that ".." may stand for
 MANY_WORDS = 3  # from which a phrase may hold a word more than the table says
 LONG = 10  # letters from which two slips are forgiven
+POSSESSIVE = 4  # letters from which an English "s" at the end may be "is", "has" or "'s"
 CRIED = 3  # words and marks of a cry
 HARD = frozenset(".!?;")
 GAP = -1
@@ -120,6 +121,8 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
             found.add(number)
         found.update(n for stem, n in table.starts.get(variant[:2], ()) if variant.startswith(stem))
         found.update(n for stem, n in table.holds if stem in variant)
+    if not found and table.words.code == "en" and word[-1] == "s" and len(word) > POSSESSIVE:
+        found.update(known(word[:-1], table, False))  # "my calf's hot", "chest's tight"
     if not found and forgiving and word not in table.words.no_slips:
         for variant in spelled:
             if len(variant) > 3:

@@ -12,6 +12,7 @@ from core.language.pl_questions import QUESTIONS
 from core.language.pl_requests import REQUESTS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
+from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
 OPENERS = split(
@@ -237,7 +238,7 @@ POLISH = Lexicon(
     },
     calendar=CALENDAR,
     intents=WISHES,
-    concepts=CONCEPTS | AMISS | EVERYDAY,
+    concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["pl"],
     no_slips=NO_SLIPS["pl"],
     answers=ANSWERS,
     destroys=DESTROYS,

@@ -121,10 +121,11 @@ def _signs() -> Iterator[Sign]:
     yield sign("despair", EMERGENCY, C.FAREWELL)
     yield sign("despair", EMERGENCY, C.TABLETS, C.READY)
     yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.MEANS, C.TONIGHT, C.TABLETS))
-    yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS), C.PLAN)
-    yield sign("despair", EMERGENCY, C.DEATH_WISH, C.HOPELESS)
+    yield sign("despair", EMERGENCY, (C.DEATH_WISH, C.HOPELESS, C.RESIGNED), C.PLAN)
+    yield sign("despair", EMERGENCY, C.DEATH_WISH, (C.HOPELESS, C.RESIGNED))
     yield sign("despair", TALK, C.DEATH_WISH)
     yield sign("despair", TALK, C.HOPELESS)
+    yield sign("despair", TALK, C.RESIGNED, sure=False)
 
     yield sign("eating_worry", TALK, C.EATING)
     yield sign("eating_worry", TALK, C.VOMIT, (C.ON_PURPOSE, C.MEAL))
@@ -170,6 +171,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("eating_worry", TALK, C.INSULIN, C.SKIP, C.DOWN)
     yield sign("low_sugar", EMERGENCY, C.METER, C.LOW_SHOWN)
     yield Sign("call_for_help", EMERGENCY, ((C.HELP_ALONE,),), sure=False, alone=True)
+    yield sign("call_for_help", EMERGENCY, C.AMBULANCE, C.URGENT, sure=False)
 
     # too little to act on, too much to pass over: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)
@@ -220,7 +222,8 @@ TELLS: tuple[tuple[int, Part], ...] = (
     # the tuned alarms of six languages, nearly half of each one's words left out, beside 2,100 everyday sentences; then
     # rounded by hand. A row may be moved a point or two without harm.
     (10, (C.KILL_SELF, C.DEATH_WISH, C.BRINK, C.FAREWELL, C.CUT_SELF)),
-    (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS, C.INHALER)),
+    (8, (C.BREATHE, C.CHOKING, C.AIR_HUNGER, C.BREATHLESS)),
+    (5, (C.INHALER,)),
     (8, (C.FAINTED, C.DIZZY)),
     (8, (C.SEIZURE, C.JERKING, C.SHAKY, C.RIGOR)),
     (8, (C.BLEED, C.BLOOD, C.HAEMORRHAGE)),
@@ -311,6 +314,8 @@ BODY: frozenset[C] = frozenset(
     }
 )  # said to be "fine", they make no sign
 
+FUNCTIONS: frozenset[C] = frozenset({C.BREATHE, C.AIR_HUNGER, C.BREATHLESS, C.SEE, C.VITAL})  # so are these
+
 CARRIES_NO: frozenset[C] = BODY | {
     C.CHEST_PAIN, C.HEART_ATTACK, C.HURT, C.PRESS, C.RACING, C.PALPITATIONS, C.COLD_SWEAT, C.STROKE, C.DROOP, C.NUMB,
     C.WEAK, C.SPEAK, C.SLURRED, C.SIGHT_LOST, C.CONFUSED, C.HEADACHE, C.SEVERE, C.SUDDEN, C.FAINTED, C.SEIZURE,
@@ -322,8 +327,8 @@ CARRIES_NO: frozenset[C] = BODY | {
 
 HOW_IT_IS_SAID: frozenset[C] = frozenset(
     {
-        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.NOW, C.JUST_NOW, C.EARLIER,
-        C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.NEARLY, C.EVERYDAY, C.COMPANY, C.LAUGHTER, C.OTHERS,
-        C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS, C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
+        C.NO, C.NO_AFTER, C.BETWEEN, C.AND, C.NOR, C.BUT, C.CLAUSE, C.FINE, C.PAST, C.BYGONE, C.NOW, C.JUST_NOW,
+        C.EARLIER, C.SETTLED, C.IMAGINED, C.FICTION, C.FIGURATIVE, C.NEARLY, C.EVERYDAY, C.COMPANY, C.LAUGHTER,
+        C.OTHERS, C.ELSEWHERE, C.MINE, C.FILLER, C.HARMLESS, C.DONT_KNOW, C.THING, C.HERO, C.AS_IF,
     }
 )  # fmt: skip  # their phrases stand as written, no word between
