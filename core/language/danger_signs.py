@@ -638,6 +638,8 @@ def _no_after(r: _Read, end: int) -> bool:
             return True
         if span is not None and span[1] - i > 1 and span[1] in r.negative:
             return True  # "fainted I have not no worries"
+        if span is not None and r.is_(C.NOR, span[1]):
+            return True  # "breathless I am not, neither on the stairs nor lying down", without a comma
         if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
             return False
         if i == end and HARD & set(r.said.gaps[i]) - {"?"}:

@@ -156,7 +156,16 @@ EVERYDAY: dict[C, str] = {
         "corazón fuerte, corazón sano, sentí el pecho trabajar, pecho trabajar, me sube la bilirrubina, el alma a "
         "los pies, alergia a los lunes, alergia al trabajo, alergia al gimnasio, alergia al despertador, alergia a "
         "madrugar, alergia al ejercicio, alérgico a los lunes, alérgica a los lunes, alérgica al gimnasio, alérgico "
-        "al gimnasio"
+        "al gimnasio, "
+        "nudo en la garganta en la, se me hizo un nudo en la garganta, purgué los radiadores, "
+        "purgar los radiadores, purgué el radiador, purgar el radiador, purgar la caldera, "
+        "purgué la caldera, lo llevo en la sangre, la llevo en la sangre, en la sangre lo llevo, "
+        "sangre nueva, me sacan sangre, sacarme sangre, me sacaron sangre, análisis de sangre, "
+        "analítica de sangre, donar sangre, doné sangre, a sangre fría, de sangre azul, "
+        "se me fue la mano con la sal, se me fue la mano con el picante, se me fue la mano con el postre, "
+        "hace el muerto, hacerse el muerto, hago el muerto, el sistema se cayó, "
+        "se me cayó el sistema, se cayó el sistema, se cayó internet, se cayó la línea, "
+        "el coche se quedó tirado, me quedé tirado, me quedé tirada con el coche"
     ),
     C.FIGURATIVE: (
         "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, hacienda, "
@@ -170,7 +179,9 @@ EVERYDAY: dict[C, str] = {
     C.FICTION: (
         "película, peli, serie, series, capítulo, novela, telenovela, libro, noticia*, actor, actriz, documental, "
         "tele, televisión, personaje, partido, fútbol, videojuego, teatro, cine, podcast, netflix, documentales, "
-        "reportaje, culebrón"
+        "reportaje, culebrón, "
+        "zombis, de zombis, de miedo, de terror, de vampiros, policiaca, policíaca, de detectives, "
+        "vi una de"
     ),
     C.LAUGHTER: (
         "jaja*, jeje*, jiji*, lol, xd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, broma, es broma, jajaj*, 🙈, 😉, 😛, qué mono, "
@@ -181,7 +192,9 @@ EVERYDAY: dict[C, str] = {
         "bateria, pantalla, coche, carro, auto, camioneta, bus, autobús, tren, motor, lavadora, lavavajillas, "
         "nevera, caldera, impresora, app, aplicación, web, internet, wifi, tele, televisor, radio, reloj, grifo, "
         "tubería, pastel, tarta, bizcocho, carpa, valla, planta, plantas, silla, mesa, cama, puente, gobierno, "
-        "economía, bolsa, cámara, aspiradora"
+        "economía, bolsa, cámara, aspiradora, "
+        "toldo, el toldo, estantería, tendedero, sombrilla, carpa, valla, persiana, andamio, puente, "
+        "castillo de naipes"
     ),
     C.HERO: (
         "protagonista, héroe, heroe, heroína, personaje, actor, actriz, detective, inspector, comisario, villano, "

@@ -734,7 +734,8 @@ CONCEPTS: dict[C, str] = {
         "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, para nada, "
         "ni una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo, no he visto ninguna, ninguno gracias, "
         "ninguno gracias a dios, ninguna gracias a dios, nada gracias a dios, nada por suerte, ninguno por suerte, "
-        "ninguna por suerte"
+        "ninguna por suerte, "
+        "no estuve, no tuve, no he tenido, no sentí, no he sentido, no hubo, no noté, no he notado"
     ),
     C.BETWEEN: (
         "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, "
@@ -803,7 +804,11 @@ CONCEPTS: dict[C, str] = {
         "síntomas de, señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, "
         "como se sabe, cómo saber, he leído, leí, soñé, sueño con, es normal, en caso de, puede dar, "
         "puede causar, puede provocar, no creo, artículo, noticia, curiosidad, me preguntaba, "
-        "cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso"
+        "cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso, "
+        "a partir de cuánto, desde cuánto, cuánto se considera, se considera, son comunes, es común, "
+        "es frecuente, son frecuentes, efecto secundario, efectos secundarios, por saber, "
+        "pregunto en general, es por saber, en general pregunto, cuáles son los síntomas, "
+        "cuáles son los signos, qué síntomas tiene, para un trabajo, para una charla"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, vecina, "

@@ -157,7 +157,15 @@ EVERYDAY: dict[C, str] = {
         "serce, dla serca, na serce dobre, drzazga w, serce mi pękło jak oglądał*, przysiady mnie dobiły, mnie "
         "dobiły, mnie dobił, mnie dobiło, auto mi zdechło, zdechło auto, nie zakrztusiłam jak zobaczył*, mało się "
         "nie zakrztusił*, o mało się nie zakrztusił*, straciłam głos od, straciłem głos od, twarz czerwona po "
-        "biegu, czerwona po biegu, czerwona po treningu, udar haha, jak udar haha"
+        "biegu, czerwona po biegu, czerwona po treningu, udar haha, jak udar haha, "
+        "krew oddana, oddać krew, oddałam krew, oddałem krew, oddawałem krew, oddawałam krew, oddaję krew, "
+        "krew do badania, badanie krwi, badania krwi, pobranie krwi, pobrali mi krew, pobierali mi krew, "
+        "krew honorowo, honorowy dawca, czerwony jak krew, czerwona jak krew, z zimną krwią, zimna krew, "
+        "mam to we krwi, we krwi mam, krew z nosa z, gulasz się dusi, się dusi gulasz, mięso się dusi, "
+        "dusi się mięso, kapusta się dusi, dusi się kapusta, bigos się dusi, dusi się bigos, "
+        "dusi się na wolnym ogniu, dusi się na patelni, dusi się w garnku, serce miałem w gardle, "
+        "serce miałam w gardle, serce w gardle, dałam czadu, dałem czadu, dałam dziś czadu, "
+        "dałem dziś czadu, ćwiczenia oddechowe, oddechowe zrobiłam, oddechowe zrobiłem"
     ),
     C.FIGURATIVE: (
         "ceny, cen, rachun*, promocj*, kredyt*, podat*, szef*, robota, robocie, korki, korku, mecz*, gol*, bramk*, "
@@ -203,7 +211,11 @@ EVERYDAY: dict[C, str] = {
         "pogodę, na deszcz, w taką pogodę, w listopadzie, bez okularów, każdy mięsień, wszystkie mięśnie, dziś w "
         "pracy, w pracy, w biurze, na niej siedzia*, na nim siedzia*, bo siedział*, siedziałam na niej, siedziałem "
         "na niej, poduszk*, materac*, po desce, deska, pompk*, po wczorajszym spacerze, wczorajszym spacerze, "
-        "niewyspan*, szpilki, nowe buty, od pisania, od zakupów"
+        "niewyspan*, szpilki, nowe buty, od pisania, od zakupów, "
+        "po teście, po teście schodów, po przysiadach, po ćwiczeniach, po stepie, na stepie, "
+        "po schodach ale zaraz, tak jak miało być, tak jak mówił, tak jak mówiła, jak po każdym teście, "
+        "zaraz wróciło do normy, zaraz przeszło, po minucie już normalnie, ale przyjemnie, "
+        "po malowaniu sufitu, po malowaniu"
     ),
     C.COMPANY: (
         "z zajęć, na zajęciach, z mojej grupy, z grupy, w grupie, z mojego bloku, z bloku, z klatki obok, z mojej "

@@ -893,7 +893,10 @@ CONCEPTS: dict[C, str] = {
         "zapobiec, uniknąć, co to jest, czytałem, czytałam, śniło, śnił*, czy to normalne, w razie, "
         "nie sądzę, nie wydaje, artykuł, mógłby, mogłoby, czy może, czy można, czym jest, co robić przy, "
         "z ciekawości, ciekaw*, różnica między, czy od, czy po, jak się objawia, po czym poznać, "
-        "czy to groźne, czy jest groźny, co oznacza"
+        "czy to groźne, czy jest groźny, co oznacza, "
+        "częsty skutek uboczny, skutek uboczny, skutki uboczne, skutków ubocznych, pytam ogólnie, "
+        "tak ogólnie pytam, od ilu się liczy, od ilu, od jakiej wartości, co oznacza, co znaczy, czy często, "
+        "czy to częste, jakie są objawy, do szkoły, na prezentację, na plakat"
     ),
     C.OTHERS: (
         "mama, mamy, mamę, matka, matki, matkę, tata, taty, tatę, ojciec, ojca, mąż, męża, żona, żony, żonę, syn, "
