@@ -29,6 +29,12 @@ ONCE: dict[str, str] = {
     "worse": DIRECTIONS["worse"],
     "changed": N_("Looks changed, seen once"),
 }
+TWICE: dict[str, str] = {  # and not sure yet: `core.judging.change`
+    "better": N_("Looks better, seen twice"),
+    "worse": DIRECTIONS["worse"],
+    "changed": N_("Looks changed, seen twice"),
+}
+BY_STRENGTH = {"possible": ONCE, "twice": TWICE}
 UNSURE = N_("Too close to call")
 MOST_SAID = 6  # results in a message; the picture has them all
 
@@ -80,7 +86,7 @@ def direction(v: Voice, one: Result) -> Html:
     """How it changed, and how sure that is."""
     if one.verdict is None:
         return v.say(UNSURE)
-    known = ONCE if one.verdict.strength == "possible" else DIRECTIONS
+    known = BY_STRENGTH.get(one.verdict.strength, DIRECTIONS)
     return v.say(known.get(one.verdict.kind, UNSURE))
 
 
@@ -101,7 +107,7 @@ def last_report(said: rm.LastReport, v: Voice) -> str:
 
 def _groups(v: Voice, found: Sequence[Result]) -> Iterable[Html]:
     """What changed, the surest first; then what cannot be told yet."""
-    for text in dict.fromkeys((*DIRECTIONS.values(), *ONCE.values(), UNSURE)):
+    for text in dict.fromkeys((*DIRECTIONS.values(), *TWICE.values(), *ONCE.values(), UNSURE)):
         title = v.say(text)
         of_it = [one for one in found if direction(v, one) == title]
         lines = [v.say("• {measure}: {way}", measure=called(v, one), way=way(v, one)) for one in of_it]

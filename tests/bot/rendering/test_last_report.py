@@ -76,12 +76,15 @@ def test_a_programme_without_a_result_says_thank_you_all_the_same() -> None:
     assert "That was your programme" in said and "Thank you" in said
 
 
-def test_what_was_seen_once_does_not_sound_as_sure_as_what_was_seen_twice() -> None:
+@pytest.mark.parametrize(("strength", "times"), [("possible", "once"), ("twice", "twice")])
+def test_what_is_not_confirmed_does_not_sound_as_sure_as_what_is(strength: str, times: str) -> None:
     whole = of_ada()
-    once = tuple(
-        replace(r, verdict=replace(r.verdict, strength="possible")) if r.measure == "waist" and r.verdict else r
+    found = tuple(
+        replace(r, verdict=replace(r.verdict, strength=strength if r.measure == "waist" else "confirmed"))
+        if r.verdict
+        else r
         for r in whole.results
     )
-    said = render(rm.LastReport(replace(whole, results=once)), (), reader("en")).text
-    sure, unsure = said.split("<b>Looks better, seen once</b>")
+    said = render(rm.LastReport(replace(whole, results=found)), (), reader("en")).text
+    sure, unsure = said.split(f"<b>Looks better, seen {times}</b>")
     assert "chair stands" in sure and "Waist" in unsure and "Waist" not in sure
