@@ -56,7 +56,8 @@ CALENDAR = Calendar(
     ),
     any_day=split("jeder;jeden;jeder tag;jeden tag;egal;ganz egal;beliebig;irgendwann;alle tage"),
     except_=split(
-        "außer;ausser;nur nicht;aber nicht;bis auf;bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
+        "außer;ausser;nicht am;nicht an;bitte nicht;lieber nicht;alles nur nicht;nur nicht;aber nicht;bis auf;"
+        "bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
         "ist ungünstig;sind ungünstig;passt nicht;passt mir nicht;passt gar nicht;geht nicht;gehen nicht;"
         "geht gar nicht;"
         "geht bei mir nicht;geht ned;kann ich nicht;kann ich nie;kann ich ned;kann i ned;habe ich nie zeit;fällt weg"
@@ -114,7 +115,9 @@ WISHES = {
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
         "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …;ich möchte aufhören …;"
-        "ich will aufhören …;ich höre auf …"
+        "ich will aufhören …;ich höre auf …;will aufhören;will aufhören …;möchte aufhören;möchte aufhören …;"
+        "mag aufhören;"
+        "ich mag aufhören …"
     ),
     Intent.UNDO: split(
         "rückgängig;rückgängig …;zurücknehmen;nimm das zurück;löschen;lösche das …;"
@@ -137,13 +140,21 @@ WISHES = {
         "rufen sie mich an;… mit einer person …;kontakt …"
     ),
     Intent.PAUSE: split(
+        "… auf kur …;… zur kur …;… in kur …;… auf reha …;… in reha …;… in der reha …;… zur reha …;ich bin nicht da …;"
+        "bin nicht da …;bin weg bis …;bin weg vom …;bin dann mal weg …;bin verreist …;bin nicht zu hause bis …;"
         "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;"
         "… in urlaub …;… in den urlaub …;ich bin weg …;ich bin weg bis …;ich brauche eine pause …;"
         "… eine pause …;ferien;aussetzen;aussetzen …;im krankenhaus;… im krankenhaus …;bin verreist;"
         "verreist …;keine nachrichten bis …;unterbrechen …;unterbrechen;ruhe bis …"
     ),
     Intent.RESUME: split(
-        "bin wieder da;ich bin wieder da …;wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;"
+        "bin wieder da;bin wieder da …;ich bin wieder da …;bin wieder daheim;bin wieder daheim …;"
+        "ich bin wieder daheim …;"
+        "wieder daheim;bin wieder zu hause;bin wieder zu hause …;ich bin wieder zu hause …;bin wieder zuhause;"
+        "ich bin wieder zuhause;bin wieder zurück;ich bin wieder zurück …;wir sind wieder da …;sind wieder da;"
+        "wir sind wieder zu hause;zurück aus dem urlaub;bin zurück aus …;wieder zurück;urlaub vorbei;"
+        "der urlaub ist vorbei;bin aus dem urlaub zurück;bin wieder heim;wieder gesund zurück;"
+        "wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;"
         "bin zurück …;pause beenden;wieder anfangen;wieder einsteigen;neu starten;"
         "weitermachen nach der pause;wieder zu hause;wieder dabei;ich bin wieder dabei"
     ),
@@ -237,6 +248,10 @@ WISHES = {
         "ich steige aus;programm verlassen"
     ),
     Intent.LANGUAGE: split(
+        "kannst du auch englisch;kannst du englisch …;sprichst du …;sprechen sie …;auf englisch …;auf englisch;"
+        "auf türkisch;"
+        "auf polnisch;auf arabisch;auf französisch;auf spanisch;kannst du auch polnisch;kannst du auch arabisch;"
+        "kannst du türkisch;kannst du auch türkisch;"
         "sprache;sprache …;sprache ändern;sprache wechseln;deutsch;auf deutsch;andere sprache;"
         "… sprache ändern …;auf deutsch bitte;sprich deutsch"
     ),

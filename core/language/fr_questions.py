@@ -56,7 +56,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!@|coach|medecin|rendez_vous",
     ),
     Question.TAKE_OUT: (
-        "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|la_valeur|le_chiffre|la_mesure|"
+        "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|le_dernier_poids|dernier_poids|"
+        "derniere_pesee|dernier_pouls|derniere_tension|dernier_tour_de_taille|la_valeur|le_chiffre|la_mesure|"
         "le_tour_de_taille|mon_tour_de_taille|la_taille|les_hanches|le_tour_de_hanches|le_pouls|mon_pouls|la_tension|"
         "ma_tension|lenergie|le_resultat|ce_chiffre|cette_valeur|cette_mesure & "
         "!tout|toutes|compte|donnees|chaque|pas|rendez|veux|voudrais|objectif",
@@ -75,6 +76,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "jenvoie|jenverrai|je_vous_envoie|je_tenvoie|je_mesure|je_mesurerai|je_finirai|je_finis|on_verra|"
         "je_vous_dis|je_te_dis|je_vous_dirai|je_regarde|on_fait_ca|je_men_occupe & "
         "!@|toujours|dorenavant|me_pese|peser|arreter|medecin|appelle*|puis_je|dois|sport|marche",
+        "a_demain|a_ce_soir|a_plus_tard|a_apres_demain & reporte*|remet*|decale*|repousse* & !toujours|jour|rendez",
         "pas_le_temps|pas_trop_le_temps|pas_une_minute|suis_presse|suis_pressee|suis_occupe|suis_occupee|"
         "trop_occupe|trop_occupee|au_volant|je_conduis|en_voiture|en_reunion|au_boulot|au_travail|dans_le_bus|"
         "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_a_la_maison & "
@@ -122,6 +124,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
         "medicament*",
         "jai_oublie|jai_rate & semaine|hier|lundi|derniere",
+        "desole|desolee|pardon|excuse* & repondu|donne_de_nouvelles|retard|ecrit & !peux|mal|medecin",
     ),
     Question.WEIGH: (
         "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre",

@@ -97,6 +97,7 @@ from core.watching.flags import worded
 
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
+ENDS = (Intent.STOP, Intent.LEAVE, Intent.FORGET)
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -242,6 +243,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
         return True
     if alarm is None:
         awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
+        awaited = awaited and intent_of(text, d.words) not in ENDS  # "I want to stop" does not say that it has stopped
         later = said_of_alarm(text, d.words) if awaited else None
         if later is not None:
             safety.said_later(d, later)
