@@ -32,7 +32,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!heute|gerade|morgen",
         "schreibst_du|schreiben_sie|meldest_du|melden_sie|fragst_du|fragen_sie|kommst_du|kommt_das|kommt_es|"
         "kriege_ich|bekomme_ich|"
-        "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich",
+        "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich & !warum|wieso|weshalb|wozu",
     ),
     Question.ILL: (
         "ich_habe|ich_hab|i_hab|i_hob|habe|hab|hob|mit|liege|lieg|mich_hats|mich_hat|kriege|bekomme|bin|positiv|"
@@ -66,7 +66,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NO_TOOL: (
         "kein|keine|keinen|koa|koan|ohne|fehlt|kaputt|defekt|verloren|find|finde|verlegt|leer|verliehen|verborgt|hin|"
         "geht_nicht|geht_ned|funktioniert|spinnt|streikt|weg & massband|metermass|messband|bandmass|zentimetermass|"
-        "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|stoppuhr|"
+        "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|"
         "stuhl & !kann_ich|kommt|darf|weg_von|geh",
         "batterie|batterien|akku & leer|alle|tot|aus",
     ),
@@ -206,7 +206,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^bin_gleich|^gleich_wieder|^komme_gleich & !woche|wochen|urlaub|monat*",
     ),
     Question.TIME_ME: (
-        "^timer|^stoppuhr|zeit_stoppen|stopp_die_zeit|stoppen_sie|zeit_nehmen|die_uhr_stellen & !woche|wann",
+        "^timer|^stoppuhr|zeit_stoppen|stopp_die_zeit|stoppen_sie|zeit_nehmen|die_uhr_stellen|stopp_mit|"
+        "stoppst_du & !woche|wann",
+        "kein|keine|ohne|fehlt|kaputt|verlegt|finde & sekundenzeiger|stoppuhr|armbanduhr|uhr_mit|uhr_da|keine_uhr",
     ),
     Question.CHAT: (
         "witz|lied|gedicht|geschichte & erzahl*|kennst|sing|schreib*|sag|aufsag*|vorsing*|vorles* & !kein_witz|war",

@@ -56,7 +56,7 @@ CALENDAR = Calendar(
     ),
     any_day=split("jeder;jeden;jeder tag;jeden tag;egal;ganz egal;beliebig;irgendwann;alle tage"),
     except_=split(
-        "außer;ausser;nicht am;nicht an;bitte nicht;lieber nicht;alles nur nicht;nur nicht;aber nicht;bis auf;"
+        "außer;ausser;nur nicht;aber nicht;bis auf;"
         "bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
         "ist ungünstig;sind ungünstig;passt nicht;passt mir nicht;passt gar nicht;geht nicht;gehen nicht;"
         "geht gar nicht;"
@@ -76,9 +76,11 @@ WISHES = {
     Intent.YES: split(
         "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;"
         "passt;in ordnung;einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;"
-        "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;geht klar;"
+        "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;"
+        "das geht klar;ja geht klar;"
         "alles klar;na gut;na gut von mir aus;ja von mir aus;gut von mir aus;von mir aus gern;von mir aus gerne;"
-        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir;so machen wir das;"
+        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir so;"
+        "das machen wir;so machen wir das;"
         "bin dabei;ich bin dabei;bin einverstanden;habe nichts dagegen;hab nichts dagegen;nichts dagegen;freilich;"
         "jo passt;ja passt;ja klar;ja sicher;logisch;eh klar;jup;joa;jau;selbstverständlich;aber gerne;aber sicher;"
         "sehr gerne;sehr gern;jawoll;genau so;ja mach das"
@@ -89,14 +91,16 @@ WISHES = {
         "nicht richtig;das stimmt nicht"
     ),
     Intent.HELP: split(
-        "… helfen …;hilfst du mir;hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;"
+        "wo genau …;wo messe …;wo miss ich …;… helfen …;hilfst du mir;hilfe;hilfe …;hilf mir;hilf mir …;"
+        "was kann ich tun;was kannst du;"
         "wie geht das;wie geht das …;ich verstehe nicht …;verstehe ich nicht;"
         "ich verstehe das nicht …;wie;wie …;was muss ich tun;was soll ich tun;ich brauche hilfe …;"
         "… brauche hilfe …;was ist das;anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;"
         "weiß nicht weiter"
     ),
     Intent.SKIP: split(
-        "überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
+        "kann ich das weglassen …;kann ich das auslassen …;kann ich das überspringen …;darf ich das auslassen …;"
+        "darf ich das weglassen …;überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
         "heute nicht;heute nicht …;diesmal nicht;das nicht;kein maßband;keine waage;"
         "habe kein maßband;habe keine waage;ich habe keine waage;ich habe kein maßband;"
         "das überspringe ich;überspring …;lass das weg;lass das aus;geht nicht;passe;"
@@ -104,7 +108,13 @@ WISHES = {
     ),
     Intent.LATER: split(
         "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
-        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;habe keine zeit;"
+        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;"
+        "keine zeit jetzt …;keine zeit heute …;keine zeit gerade …;keine zeit grad …;keine zeit ich …;"
+        "keine zeit muss …;keine zeit bin …;keine zeit erst …;keine zeit in …;keine zeit nur …;keine zeit um …;"
+        "keine zeit melde …;keine zeit mach …;keine zeit mache …;keine zeit später …;keine zeit morgen …;"
+        "keine zeit nachher …;keine zeit wir …;keine zeit komme …;keine zeit gleich …;keine zeit weil …;"
+        "keine zeit sorry …;keine zeit der …;keine zeit die …;keine zeit das …;keine zeit leider …;"
+        "keine zeit noch …;keine zeit habe …;keine zeit hab …;habe keine zeit;"
         "hab keine zeit;ich habe keine zeit;ich hab keine zeit;hab grad keine zeit;"
         "habe gerade keine zeit;grad keine zeit;gerade keine zeit;koa zeit;"
         "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"

@@ -34,7 +34,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest_quoi_le_but & !ce_soir|demain|fuseau",
         "tu|vous|je_vais|je_recevrai|je_recois & mecrire|ecrire|ecris|ecrivez|mecris|mecrivez|mecrirez|envoies|"
         "envoyez|contacter|deranger|embeter|recevoir|recevrai|messages|me_demander & tous_les_jours|chaque_jour|"
-        "souvent|tout_le_temps|chaque_semaine|toutes_les_semaines|sans_arret",
+        "souvent|tout_le_temps|chaque_semaine|toutes_les_semaines|sans_arret & !pourquoi",
     ),
     Question.ILL: (
         "jai|chope|attrape|avec|je_suis|suis|cloue|clouee|au_lit|positif|positive|je_fais|je_couve|ai|jai_eu & "
@@ -65,8 +65,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NO_TOOL: (
         "pas_de|plus_de|nai_pas|nai_plus|ai_pas|ai_plus|jai_pas|jai_plus|sans|perdu_mon|perdu_ma|perdu_le|trouve_pas|"
         "trouve_plus|retrouve_pas|retrouve_plus|casse|cassee|panne|marche_pas|marche_plus|fonctionne_pas|"
-        "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|chronometre|"
-        "ma_montre|de_montre|chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
+        "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|"
+        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
         "pile|piles & plates|mortes|vides|morte|vide|plus",
     ),
     Question.NOT_NOW: (
@@ -190,6 +190,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!semaine|semaines|vacances|mois",
     ),
     Question.TIME_ME: (
+        "pas_de|plus_de|sans|casse|cassee|trouve_pas|trouve_plus|ai_pas & chronometre|chrono|ma_montre|de_montre|"
+        "trotteuse",
         "^chrono|^chronometre|^minuteur|chronometrez_moi|chronometre_moi|lance_le_chrono|lancez_le_chrono|"
         "compte_le_temps|comptez_le_temps & !semaine|quand",
     ),

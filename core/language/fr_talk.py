@@ -93,14 +93,16 @@ WISHES = {
         "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "… m'aider …;aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
+        "où exactement …;où je mesure …;où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
+        "aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
         "que puis je faire;qu'est ce que je peux faire;comment ça marche;comment …;comment;"
         "je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;"
         "qu'est ce que c'est;instructions;explique …;expliquez …;menu;commandes;je suis perdu;"
         "je suis perdue;au secours"
     ),
     Intent.SKIP: split(
-        "passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
+        "je préfère pas;j'préfère pas;je ne préfère pas;je peux passer …;puis je passer …;on peut passer …;"
+        "je peux sauter …;passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
         "pas celui là;pas cette fois;pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;"
         "je n'ai pas de mètre;pas de balance;pas de mètre;saute …;passe;passe …;je passe;on passe;"
         "ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"

@@ -288,6 +288,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     match d.asking:
         case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
+        case Gate() | AskingConditions() if intent is Intent.DONT_KNOW:
+            put_again(d)
         case Gate(signs=True) if intent is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
             safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
         case Gate() as asking if intent in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
