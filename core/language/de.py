@@ -9,7 +9,7 @@ from core.language.de_everyday import EVERYDAY
 from core.language.de_questions import QUESTIONS
 from core.language.de_requests import REQUESTS
 from core.language.de_signs import ANSWERS, CONCEPTS
-from core.language.de_spoken import DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS
+from core.language.de_spoken import DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
@@ -244,6 +244,7 @@ GERMAN = Lexicon(
     fillers=FILLERS,
     leads=LEADS,
     openers=OPENERS,
+    statements=STATEMENTS,
     no_openers=NO_OPENERS,
     requests=REQUESTS,
     sexes=SEXES,

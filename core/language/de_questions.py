@@ -32,7 +32,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!heute|gerade|morgen",
         "schreibst_du|schreiben_sie|meldest_du|melden_sie|fragst_du|fragen_sie|kommst_du|kommt_das|kommt_es|"
         "kriege_ich|bekomme_ich|"
-        "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich",
+        "krieg_ich & jeden_tag|taglich|dauernd|standig|wie_oft|jede_woche|wochentlich & !warum|wieso|weshalb|wozu",
     ),
     Question.ILL: (
         "ich_habe|ich_hab|i_hab|i_hob|habe|hab|hob|mit|liege|lieg|mich_hats|mich_hat|kriege|bekomme|bin|positiv|"
@@ -66,7 +66,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NO_TOOL: (
         "kein|keine|keinen|koa|koan|ohne|fehlt|kaputt|defekt|verloren|find|finde|verlegt|leer|verliehen|verborgt|hin|"
         "geht_nicht|geht_ned|funktioniert|spinnt|streikt|weg & massband|metermass|messband|bandmass|zentimetermass|"
-        "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|stoppuhr|"
+        "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|"
         "stuhl & !kann_ich|kommt|darf|weg_von|geh",
         "batterie|batterien|akku & leer|alle|tot|aus",
     ),
@@ -76,6 +76,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mach|mache|machs|schick|schicke|schicks|schreib|schreibe|melde|meld|antworte|messe|mess|hole|hol|erledige|"
         "trage|werde_ich & !@|immer|kunftig|wiegen|wiege|aufhor*|arzt*|ruf*|anruf*|kann_ich|soll|darf|am_morgen|"
         "jeden_morgen|guten|erinner*|termin|bis_dann|urlaub|operation|krankenhaus|sport|training|losch*",
+        "auf_morgen|auf_spater|auf_heute_abend|auf_nachher|auf_ubermorgen & verschieb*|verschoben|machen|mach & "
+        "!immer|kunftig|termin|tag|uhrzeit|arzt*",
         "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|gerade_unterwegs|"
         "grad_unterwegs|am_steuer|beim_autofahren|im_bus|im_zug|in_der_bahn|im_meeting|in_einer_besprechung|"
         "in_der_arbeit|auf_der_arbeit|auf_arbeit|beim_einkaufen|im_wartezimmer|nicht_daheim|ned_dahoam|"
@@ -130,6 +132,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "verpasst|"
         "verpasse|ausgelassen|auslasse|versaumt & !tablette*|medikament*",
         "habe|hab & vergessen|verpasst & woche|gestern|montag|letzte|letztes_mal",
+        "tut_mir_leid|sorry|entschuldig*|verzeih* & gemeldet|geantwortet|geschrieben|spat|verspatet|durcheinander & "
+        "!kann|schmerz*|weh|arzt*",
     ),
     Question.WEIGH: (
         "kann|darf|soll|sollte|wann|mochte|will|ist_es_ok & wiegen|waage|wiege & !warum|wieso|muss|abnehmen",
@@ -185,7 +189,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.GOOD: (
         "^ist|^sind|^war|^und_ist|ist_das|ist_es|das_ist & gut|okay|ok|schlecht|normal|hoch|niedrig|schlimm|viel|wenig|"
-        "gross|besser|schlechter|gefahrlich|bedenklich & !zu_gehen|wenn|wetter|zeit|tag|uhr|zum|idee|nicht_gut",
+        "gross|besser|schlechter|gefahrlich|bedenklich & !zu_gehen|wenn|wetter|zeit|tag|uhr|zum|idee|nicht_gut|"
+        "ist_mir|sind_mir",
         "muss|sollte|soll & sorgen|beunruhigen",
     ),
     Question.SWEARING: (
@@ -201,11 +206,13 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^bin_gleich|^gleich_wieder|^komme_gleich & !woche|wochen|urlaub|monat*",
     ),
     Question.TIME_ME: (
-        "^timer|^stoppuhr|zeit_stoppen|stopp_die_zeit|stoppen_sie|zeit_nehmen|die_uhr_stellen & !woche|wann",
+        "^timer|^stoppuhr|zeit_stoppen|stopp_die_zeit|stoppen_sie|zeit_nehmen|die_uhr_stellen|stopp_mit|"
+        "stoppst_du & !woche|wann",
+        "kein|keine|ohne|fehlt|kaputt|verlegt|finde & sekundenzeiger|stoppuhr|armbanduhr|uhr_mit|uhr_da|keine_uhr",
     ),
     Question.CHAT: (
-        "witz|lied|gedicht|geschichte & erzahl*|kennst|sing|schreib*|sag & !kein_witz|war",
-        "wie_spat_ist_es|wie_viel_uhr|welcher_tag_ist|wie_wird_das_wetter|ist_schon_montag",
+        "witz|lied|gedicht|geschichte & erzahl*|kennst|sing|schreib*|sag|aufsag*|vorsing*|vorles* & !kein_witz|war",
+        "wie_spat_ist_es|wie_viel_uhr|wieviel_uhr|welcher_tag_ist|wie_wird_das_wetter|ist_schon_montag",
         "ich_liebe_dich|hab_dich_lieb|heirate_mich|du_bist_lustig|du_bist_lieb|du_bist_nett",
     ),
     Question.GRIEF: (

@@ -773,7 +773,7 @@ CONCEPTS: dict[C, str] = {
         "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
         "hoffnungslos, keine hoffnung, keine hoffnung mehr, mich aufgegeben, aufgegeben, gebe auf, geb auf, "
         "keinen ausweg, kein ausweg, wird eh nie besser, wird nie besser, wird nie wieder, nie wieder gut, "
-        "nicht mehr weiter, weiß nicht mehr weiter, kann nicht mehr, ich kann nimmer, mag nimmer, "
+        "nicht mehr weiter, weiß nicht mehr weiter, kann nicht mehr, ich kann nimmer, mag nimmer, ich mag nicht mehr, "
         "keine zukunft, bringt doch nichts, bringt alles nichts, wozu noch, wozu das alles, wofür noch, "
         "hat doch keinen zweck, keinen zweck mehr, verzweifelt, verzweiflung, am ende mit, bin am ende, "
         "nur eine last, allen zur last, zur last, wertlos, nichts wert, keine kraft mehr weiter, "

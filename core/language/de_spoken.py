@@ -90,3 +90,4 @@ NO_OPENERS = split(
     "wie besprochen;wie gewohnt;wie die;wie das;wie der;wo ich;wer weiß;was weiß ich;wann immer;war das ein;"
     "war das eine;war das schön;war das anstrengend;ist das schön;ist das toll"
 )
+STATEMENTS = split("das ist;das war;es ist;ist mir;mir ist")

@@ -56,7 +56,8 @@ CALENDAR = Calendar(
     ),
     any_day=split("jeder;jeden;jeder tag;jeden tag;egal;ganz egal;beliebig;irgendwann;alle tage"),
     except_=split(
-        "außer;ausser;nur nicht;aber nicht;bis auf;bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
+        "außer;ausser;nur nicht;aber nicht;bis auf;"
+        "bloß nicht;nur ned;ist schlecht;sind schlecht;is schlecht;"
         "ist ungünstig;sind ungünstig;passt nicht;passt mir nicht;passt gar nicht;geht nicht;gehen nicht;"
         "geht gar nicht;"
         "geht bei mir nicht;geht ned;kann ich nicht;kann ich nie;kann ich ned;kann i ned;habe ich nie zeit;fällt weg"
@@ -75,9 +76,11 @@ WISHES = {
     Intent.YES: split(
         "ja;jo;jep;jawohl;ja …;klar;klar …;sicher;natürlich;gerne;gern;stimmt;richtig;genau;okay;ok;"
         "passt;in ordnung;einverstanden;ich bin einverstanden;ja gerne;ja bitte;auf jeden fall;jap;"
-        "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;geht klar;"
+        "mache ich;so ist es;korrekt;von mir aus;meinetwegen;passt schon;das passt;passt mir;passt für mich;"
+        "das geht klar;ja geht klar;"
         "alles klar;na gut;na gut von mir aus;ja von mir aus;gut von mir aus;von mir aus gern;von mir aus gerne;"
-        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir;so machen wir das;"
+        "mir soll's recht sein;na klar;na klar …;also gut;okay dann;ok dann;kein problem;machen wir so;"
+        "das machen wir;so machen wir das;"
         "bin dabei;ich bin dabei;bin einverstanden;habe nichts dagegen;hab nichts dagegen;nichts dagegen;freilich;"
         "jo passt;ja passt;ja klar;ja sicher;logisch;eh klar;jup;joa;jau;selbstverständlich;aber gerne;aber sicher;"
         "sehr gerne;sehr gern;jawoll;genau so;ja mach das"
@@ -88,14 +91,16 @@ WISHES = {
         "nicht richtig;das stimmt nicht"
     ),
     Intent.HELP: split(
-        "… helfen …;hilfst du mir;hilfe;hilfe …;hilf mir;hilf mir …;was kann ich tun;was kannst du;"
+        "wo genau …;wo messe …;wo miss ich …;… helfen …;hilfst du mir;hilfe;hilfe …;hilf mir;hilf mir …;"
+        "was kann ich tun;was kannst du;"
         "wie geht das;wie geht das …;ich verstehe nicht …;verstehe ich nicht;"
         "ich verstehe das nicht …;wie;wie …;was muss ich tun;was soll ich tun;ich brauche hilfe …;"
         "… brauche hilfe …;was ist das;anleitung;erklär …;erkläre …;menü;befehle;was nun;was jetzt;"
         "weiß nicht weiter"
     ),
     Intent.SKIP: split(
-        "überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
+        "kann ich das weglassen …;kann ich das auslassen …;kann ich das überspringen …;darf ich das auslassen …;"
+        "darf ich das weglassen …;überspringen;überspringen …;auslassen;auslassen …;weglassen;nächste frage;nächste;"
         "heute nicht;heute nicht …;diesmal nicht;das nicht;kein maßband;keine waage;"
         "habe kein maßband;habe keine waage;ich habe keine waage;ich habe kein maßband;"
         "das überspringe ich;überspring …;lass das weg;lass das aus;geht nicht;passe;"
@@ -103,7 +108,13 @@ WISHES = {
     ),
     Intent.LATER: split(
         "später;später …;nicht jetzt;jetzt nicht;jetzt nicht …;erinnere mich …;erinner mich …;"
-        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;habe keine zeit;"
+        "nachher;nachher …;heute abend;heute nachmittag;keine zeit;keine zeit bis …;keine zeit vor …;"
+        "keine zeit jetzt …;keine zeit heute …;keine zeit gerade …;keine zeit grad …;keine zeit ich …;"
+        "keine zeit muss …;keine zeit bin …;keine zeit erst …;keine zeit in …;keine zeit nur …;keine zeit um …;"
+        "keine zeit melde …;keine zeit mach …;keine zeit mache …;keine zeit später …;keine zeit morgen …;"
+        "keine zeit nachher …;keine zeit wir …;keine zeit komme …;keine zeit gleich …;keine zeit weil …;"
+        "keine zeit sorry …;keine zeit der …;keine zeit die …;keine zeit das …;keine zeit leider …;"
+        "keine zeit noch …;keine zeit habe …;keine zeit hab …;habe keine zeit;"
         "hab keine zeit;ich habe keine zeit;ich hab keine zeit;hab grad keine zeit;"
         "habe gerade keine zeit;grad keine zeit;gerade keine zeit;koa zeit;"
         "bin beschäftigt;bin gerade beschäftigt;morgen;morgen …;bin auf der arbeit;"
@@ -114,7 +125,9 @@ WISHES = {
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
         "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …;ich möchte aufhören …;"
-        "ich will aufhören …;ich höre auf …"
+        "ich will aufhören …;ich höre auf …;will aufhören;will aufhören …;möchte aufhören;möchte aufhören …;"
+        "mag aufhören;"
+        "ich mag aufhören …"
     ),
     Intent.UNDO: split(
         "rückgängig;rückgängig …;zurücknehmen;nimm das zurück;löschen;lösche das …;"
@@ -137,13 +150,21 @@ WISHES = {
         "rufen sie mich an;… mit einer person …;kontakt …"
     ),
     Intent.PAUSE: split(
+        "… auf kur …;… zur kur …;… in kur …;… auf reha …;… in reha …;… in der reha …;… zur reha …;ich bin nicht da …;"
+        "bin nicht da …;bin weg bis …;bin weg vom …;bin dann mal weg …;bin verreist …;bin nicht zu hause bis …;"
         "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;"
         "… in urlaub …;… in den urlaub …;ich bin weg …;ich bin weg bis …;ich brauche eine pause …;"
         "… eine pause …;ferien;aussetzen;aussetzen …;im krankenhaus;… im krankenhaus …;bin verreist;"
         "verreist …;keine nachrichten bis …;unterbrechen …;unterbrechen;ruhe bis …"
     ),
     Intent.RESUME: split(
-        "bin wieder da;ich bin wieder da …;wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;"
+        "bin wieder da;bin wieder da …;ich bin wieder da …;bin wieder daheim;bin wieder daheim …;"
+        "ich bin wieder daheim …;"
+        "wieder daheim;bin wieder zu hause;bin wieder zu hause …;ich bin wieder zu hause …;bin wieder zuhause;"
+        "ich bin wieder zuhause;bin wieder zurück;ich bin wieder zurück …;wir sind wieder da …;sind wieder da;"
+        "wir sind wieder zu hause;zurück aus dem urlaub;bin zurück aus …;wieder zurück;urlaub vorbei;"
+        "der urlaub ist vorbei;bin aus dem urlaub zurück;bin wieder heim;wieder gesund zurück;"
+        "wieder da;fortsetzen;zurück;ich bin zurück …;bin zurück;"
         "bin zurück …;pause beenden;wieder anfangen;wieder einsteigen;neu starten;"
         "weitermachen nach der pause;wieder zu hause;wieder dabei;ich bin wieder dabei"
     ),
@@ -237,6 +258,10 @@ WISHES = {
         "ich steige aus;programm verlassen"
     ),
     Intent.LANGUAGE: split(
+        "kannst du auch englisch;kannst du englisch …;sprichst du …;sprechen sie …;auf englisch …;auf englisch;"
+        "auf türkisch;"
+        "auf polnisch;auf arabisch;auf französisch;auf spanisch;kannst du auch polnisch;kannst du auch arabisch;"
+        "kannst du türkisch;kannst du auch türkisch;"
         "sprache;sprache …;sprache ändern;sprache wechseln;deutsch;auf deutsch;andere sprache;"
         "… sprache ändern …;auf deutsch bitte;sprich deutsch"
     ),

@@ -10,7 +10,7 @@ from core.language.fr_everyday import EVERYDAY
 from core.language.fr_questions import QUESTIONS
 from core.language.fr_requests import REQUESTS
 from core.language.fr_signs import ANSWERS, CONCEPTS
-from core.language.fr_spoken import CLOSERS, DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS
+from core.language.fr_spoken import CLOSERS, DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
@@ -236,6 +236,7 @@ FRENCH = Lexicon(
     fillers=FILLERS,
     leads=LEADS,
     openers=OPENERS,
+    statements=STATEMENTS,
     no_openers=NO_OPENERS,
     closers=CLOSERS,
     requests=REQUESTS,

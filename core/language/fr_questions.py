@@ -34,7 +34,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest_quoi_le_but & !ce_soir|demain|fuseau",
         "tu|vous|je_vais|je_recevrai|je_recois & mecrire|ecrire|ecris|ecrivez|mecris|mecrivez|mecrirez|envoies|"
         "envoyez|contacter|deranger|embeter|recevoir|recevrai|messages|me_demander & tous_les_jours|chaque_jour|"
-        "souvent|tout_le_temps|chaque_semaine|toutes_les_semaines|sans_arret",
+        "souvent|tout_le_temps|chaque_semaine|toutes_les_semaines|sans_arret & !pourquoi",
     ),
     Question.ILL: (
         "jai|chope|attrape|avec|je_suis|suis|cloue|clouee|au_lit|positif|positive|je_fais|je_couve|ai|jai_eu & "
@@ -56,7 +56,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!@|coach|medecin|rendez_vous",
     ),
     Question.TAKE_OUT: (
-        "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|la_valeur|le_chiffre|la_mesure|"
+        "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|le_dernier_poids|dernier_poids|"
+        "derniere_pesee|dernier_pouls|derniere_tension|dernier_tour_de_taille|la_valeur|le_chiffre|la_mesure|"
         "le_tour_de_taille|mon_tour_de_taille|la_taille|les_hanches|le_tour_de_hanches|le_pouls|mon_pouls|la_tension|"
         "ma_tension|lenergie|le_resultat|ce_chiffre|cette_valeur|cette_mesure & "
         "!tout|toutes|compte|donnees|chaque|pas|rendez|veux|voudrais|objectif",
@@ -64,8 +65,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NO_TOOL: (
         "pas_de|plus_de|nai_pas|nai_plus|ai_pas|ai_plus|jai_pas|jai_plus|sans|perdu_mon|perdu_ma|perdu_le|trouve_pas|"
         "trouve_plus|retrouve_pas|retrouve_plus|casse|cassee|panne|marche_pas|marche_plus|fonctionne_pas|"
-        "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|chronometre|"
-        "ma_montre|de_montre|chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
+        "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|"
+        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
         "pile|piles & plates|mortes|vides|morte|vide|plus",
     ),
     Question.NOT_NOW: (
@@ -75,6 +76,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "jenvoie|jenverrai|je_vous_envoie|je_tenvoie|je_mesure|je_mesurerai|je_finirai|je_finis|on_verra|"
         "je_vous_dis|je_te_dis|je_vous_dirai|je_regarde|on_fait_ca|je_men_occupe & "
         "!@|toujours|dorenavant|me_pese|peser|arreter|medecin|appelle*|puis_je|dois|sport|marche",
+        "a_demain|a_ce_soir|a_plus_tard|a_apres_demain & reporte*|remet*|decale*|repousse* & !toujours|jour|rendez",
         "pas_le_temps|pas_trop_le_temps|pas_une_minute|suis_presse|suis_pressee|suis_occupe|suis_occupee|"
         "trop_occupe|trop_occupee|au_volant|je_conduis|en_voiture|en_reunion|au_boulot|au_travail|dans_le_bus|"
         "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_a_la_maison & "
@@ -122,6 +124,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
         "medicament*",
         "jai_oublie|jai_rate & semaine|hier|lundi|derniere",
+        "desole|desolee|pardon|excuse* & repondu|donne_de_nouvelles|retard|ecrit & !peux|mal|medecin",
     ),
     Question.WEIGH: (
         "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre",
@@ -187,6 +190,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!semaine|semaines|vacances|mois",
     ),
     Question.TIME_ME: (
+        "pas_de|plus_de|sans|casse|cassee|trouve_pas|trouve_plus|ai_pas & chronometre|chrono|ma_montre|de_montre|"
+        "trotteuse",
         "^chrono|^chronometre|^minuteur|chronometrez_moi|chronometre_moi|lance_le_chrono|lancez_le_chrono|"
         "compte_le_temps|comptez_le_temps & !semaine|quand",
     ),

@@ -68,3 +68,4 @@ NO_OPENERS = split(
     "quoi que;comme d'habitude;combien de fois je;qui me;qui fait;qui a;que ça;pourquoi pas"
 )
 CLOSERS = split("quand;quoi;comment;qui;combien;où;pourquoi")
+STATEMENTS = split("c'est;c'était;et c'est;ça c'est;là c'est")

@@ -59,7 +59,8 @@ CALENDAR = Calendar(
     ),
     any_day=split("n'importe;n'importe quel jour;peu importe;ça m'est égal;tous les jours"),
     except_=split(
-        "sauf;mais pas;excepté;à part;hormis;surtout pas;ne me va pas;me va pas;ne me convient pas;me convient pas;"
+        "sauf;mais pas;pas le;pas les;pas un;excepté;à part;hormis;surtout pas;ne me va pas;me va pas;"
+        "ne me convient pas;me convient pas;"
         "ça ne va pas;ça va pas;n'est pas possible;c'est pas possible;pas possible;est impossible;c'est impossible;"
         "c'est mauvais;est mauvais;sont mauvais;tombe mal;je ne peux pas;je peux pas;j'peux pas;je ne peux jamais;"
         "je peux jamais;ça ne marche pas;ne m'arrange pas;m'arrange pas"
@@ -92,14 +93,16 @@ WISHES = {
         "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "… m'aider …;aide;aide …;aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
+        "où exactement …;où je mesure …;où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
+        "aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
         "que puis je faire;qu'est ce que je peux faire;comment ça marche;comment …;comment;"
         "je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;"
         "qu'est ce que c'est;instructions;explique …;expliquez …;menu;commandes;je suis perdu;"
         "je suis perdue;au secours"
     ),
     Intent.SKIP: split(
-        "passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
+        "je préfère pas;j'préfère pas;je ne préfère pas;je peux passer …;puis je passer …;on peut passer …;"
+        "je peux sauter …;passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
         "pas celui là;pas cette fois;pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;"
         "je n'ai pas de mètre;pas de balance;pas de mètre;saute …;passe;passe …;je passe;on passe;"
         "ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"
@@ -115,7 +118,7 @@ WISHES = {
     Intent.STOP: split(
         "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;laisse tomber;"
         "laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;tant pis;"
-        "je veux arrêter …;je souhaite arrêter …"
+        "je veux arrêter …;je souhaite arrêter …;j'veux arrêter …;je voudrais arrêter …;j'aimerais arrêter …"
     ),
     Intent.UNDO: split(
         "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;"
@@ -136,12 +139,17 @@ WISHES = {
         "… mon instructeur …;… mon instructrice …"
     ),
     Intent.PAUSE: split(
+        "… en cure …;… en cure;je serai pas là …;je ne serai pas là …;je suis pas là …;je ne suis pas là …;"
+        "je suis en déplacement …;en rééducation …;"
         "pause;pause …;mettre en pause;vacances;en vacances;en vacances …;… en vacances …;"
         "… une pause …;je suis absent …;je suis absente …;je pars …;je serai absent …;"
         "je serai absente …;suspendre;suspendre …;à l'hôpital;… à l'hôpital …;"
         "pas de messages jusqu …;congés;en congé …;hospitalisé;hospitalisée;interrompre …;interrompre"
     ),
     Intent.RESUME: split(
+        "je suis rentré;je suis rentrée;je suis rentré …;je suis rentrée …;rentré à la maison;rentrée à la maison;"
+        "on est rentrés;on est rentrés …;nous sommes rentrés …;de retour à la maison;de retour chez moi;"
+        "je suis revenue …;je suis revenu …;me revoici;me voilà de retour;fini les vacances;les vacances sont finies;"
         "reprendre;reprendre …;je suis de retour …;de retour;je suis revenu;je suis revenue;"
         "fin de la pause;recommencer;on reprend;je reviens;me revoilà;reprise;je recommence"
     ),
@@ -232,6 +240,9 @@ WISHES = {
         "désabonner;plus de messages;ne m'écrivez plus"
     ),
     Intent.LANGUAGE: split(
+        "tu parles anglais;vous parlez anglais;tu parles arabe;vous parlez arabe;tu parles espagnol;"
+        "vous parlez espagnol;"
+        "en anglais;en anglais …;en arabe;en espagnol;en allemand;en polonais;"
         "langue;langue …;changer de langue;changer la langue;français;en français;autre langue;"
         "… changer de langue …;… la langue …;en français svp"
     ),

@@ -376,7 +376,8 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         ),
         T.DIABETES: (
             "diabetes, diabetes typ, diabetiker typ, diabetikerin typ, diabetiker, diabetikerin, zuckerkrank*,"
-            " alterszucker"
+            " alterszucker, habe zucker seit, hab zucker seit, zucker seit jahren, zucker und bluthochdruck,"
+            " bluthochdruck und zucker, hab den zucker, habe den zucker"
         ),
         T.FELL: (
             "gestürzt, hingefallen, sturz, stürze, hingeflogen, ausgerutscht, gestolpert, stolper, stolpere,"
@@ -408,7 +409,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
             " in, wohnen seit .. in, leben seit .. in"
         ),
         T.HEIGHT: "groß, größe, körpergröße",
-        T.BORN: "geboren, geburtsjahr, jahrgang, geburtsdatum",
+        T.BORN: "geboren, geburtsjahr, jahrgang, baujahr, geburtsdatum",
         T.FEMALE: "bin eine frau, bin weiblich, tabelle für frauen, frauentabelle",
         T.MALE: "bin ein mann, bin männlich, tabelle für männer, männertabelle",
         T.ROOTS: "meine familie, meine eltern, herkunft, wurzeln, stamme aus, abstammung, meine vorfahren",

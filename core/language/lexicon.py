@@ -271,10 +271,11 @@ class Lexicon:
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
     order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`. sexes:
-    what people call themselves when asked for theirs. fillers:
-    small words that change no question, and say neither yes nor no. leads: what else may stand before one ("yes, but
-    who"). dialect: a word as it is spoken or texted, to the words it stands for. openers, no_openers, closers: phrases
-    that open a question, those that only look so ("what a week"), and words that end one ("tu viens quand").
+    what people call themselves when asked for theirs. fillers: small words that change no question, and say neither yes
+    nor no. leads: what else may stand before one ("yes, but who"). dialect: a word as it is spoken or texted, to the
+    words it stands for. openers, no_openers, closers: phrases that open a question, those that only look so ("what a
+    week"), and words that end one ("tu viens quand"). statements: what opens a verdict of one's own, and asks for one
+    only with a question mark ("c'est bien").
     """
 
     code: str
@@ -311,6 +312,7 @@ class Lexicon:
     openers: tuple[str, ...] = ()
     no_openers: tuple[str, ...] = ()
     closers: tuple[str, ...] = ()
+    statements: tuple[str, ...] = ()
 
 
 def split(phrases: str) -> tuple[str, ...]:

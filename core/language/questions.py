@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from core.language.lexicon import Lexicon, Question
-from core.language.spoken import in_full, opens_a_question, without_fillers
+from core.language.spoken import in_full, opens_a_question, opens_a_statement, without_fillers
 from core.language.text import bare_words, plain
 from core.language.word_groups import groups_of, phrases_of, stands_at
 
@@ -117,6 +117,8 @@ def asked(text: str, words: Lexicon, coach: str) -> Asked | None:
     for i, clause in enumerate(clauses):
         said = _words(clause, names)
         if 0 < len(said) <= LONGEST and (found := _heard(table, said, words)) is not None:
+            if found is Question.GOOD and "?" not in text and opens_a_statement(said, words):
+                continue
             rest = ". ".join(c.strip() for c in (*clauses[:i], *clauses[i + 1 :]))
             return Asked(found, rest, any(w[0].isdecimal() for w in said))
     whole = _words(text, names)

@@ -52,5 +52,10 @@ def opens_a_question(text: str, words: Lexicon) -> bool:
     return _begins(said, words.openers) or said[-1] in _single(words.closers)
 
 
+def opens_a_statement(said: Sequence[str], words: Lexicon) -> bool:
+    """Whether words that might ask for a verdict give one: "c'est bien" without a question mark."""
+    return _begins(in_full(said, words), words.statements)
+
+
 def _begins(said: Sequence[str], phrases: tuple[str, ...]) -> bool:
     return any(phrase and tuple(said[: len(phrase)]) == phrase for phrase in _phrases(phrases))

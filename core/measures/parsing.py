@@ -358,7 +358,7 @@ def _one_time(parsed: ParsedNumber, meant: Understood, toks: Sequence[Token], ha
         return Misunderstood(Why.OTHER_UNIT)
     if parsed.foreign:
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days", without the minutes
-    if parsed.bare and any(t.has(WordRole.TIMES) for t in toks[parsed.first : parsed.last + 2]):
+    if parsed.bare and any(t.has(WordRole.TIMES) for t in toks[parsed.first : parsed.last + 3]):
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "I walked twice": how long?
     if hard:  # "75 vigorous"
         return asked_back(replace(meant, value=D(0), second=meant.value), toks)

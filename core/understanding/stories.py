@@ -178,7 +178,8 @@ def _number(token: Token) -> bool:
 
 @cache
 def _known(words: Lexicon) -> frozenset[str]:
-    """Words that introduce an answer without meaning of their own: days, greetings, a yes."""
+    """Words that introduce an answer without meaning of their own: days, greetings, a short yes. A longer phrase ("fine
+    with me") lends its words no such license."""
     return frozenset(
         word for lexicon in (words, ENGLISH) for phrase in _leading(lexicon) for word in bare_words(phrase)
     )
@@ -192,7 +193,7 @@ def _leading(lexicon: Lexicon) -> Iterator[str]:
         for phrases in (calendar.today, calendar.at, calendar.am, calendar.pm):
             yield from map(plain, phrases)
     for intent in LEADING:
-        yield from map(plain, lexicon.intents.get(intent, ()))
+        yield from (plain(p) for p in lexicon.intents.get(intent, ()) if len(bare_words(plain(p))) < 3)
     yield from map(plain, lexicon.roles.get(WordRole.PLEASE, ()))
 
 

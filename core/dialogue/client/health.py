@@ -22,6 +22,7 @@ from core.measures import MEASURES
 from core.measures.weight import WEIGHT
 from core.quantity import Unit
 from core.references.exercise_screening_acsm_2015 import DISEASE
+from core.understanding.answers_in_text import whole_numbers
 from core.understanding.health_facts import CLASS, HealthFact, Stance, What, health_in
 
 ASK = "fact"  # the setting in which a fact is asked about
@@ -401,11 +402,13 @@ def which_place(d: ClientStep, found: tuple[str, ...]) -> None:
 # --- while enrolling --------------------------------------------------------------------------------------------
 
 BY_BUTTONS = ("sex", "units", "background", "numbers", "own_better", "weekday", "time", "adult")
+IN_WORDS = ("birth_year", "rating", "zone")  # a text without a number may tell something else
 
 
 def while_enrolling(d: ClientStep, text: str, asking: Enrolling) -> bool:
     """A condition or a medicine named instead of an answer: noted, and the question is put again. False if none was."""
-    if asking.question not in BY_BUTTONS:
+    in_words = asking.question in IN_WORDS and not whole_numbers(text, d.words)
+    if asking.question not in BY_BUTTONS and not in_words:
         return False
     facts = [f for f in health_in(text, d.words).facts if f.sure and f.what in (What.CAUTION, What.MEDICINE)]
     if not note(d, facts):

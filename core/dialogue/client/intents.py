@@ -11,6 +11,7 @@ from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Choice
 from core.language import Intent
 from core.language.intents import in_passing
+from core.language.spoken import opens_a_question
 from core.measures import MEASURES
 from core.measures.measure import BodySize
 
@@ -18,6 +19,8 @@ from core.measures.measure import BodySize
 def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
     """Act on an intent: as an answer to the open question, else as the command it stands for, else on its own."""
     match intent:
+        case Intent.HELP if isinstance(d.asking, Awaiting) and opens_a_question(text, d.words):
+            card(d, d.asking.measure)  # "how is that done?" asks for the one that is open
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
         case Intent.NO if isinstance(d.asking, Awaiting):

@@ -111,6 +111,7 @@ PUT_OFF = 6  # words of "I will do it tonight"
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 MUST_BE_ANSWERED = ("forget", "leave", "coach_change", cohort_membership.LEAVE, health.ASK)
+ENDS = (Intent.STOP, Intent.LEAVE, Intent.FORGET)
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -261,6 +262,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
         return True
     if alarm is None:
         awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
+        awaited = awaited and intent_of(text, d.words) not in ENDS  # "I want to stop" does not say that it has stopped
         later = said_of_alarm(text, d.words) if awaited else None
         if later is not None:
             safety.said_later(d, later)
@@ -317,6 +319,8 @@ def _for_open_question(d: ClientStep, event: Text, text: str) -> bool:
     match d.asking:
         case Gate(signs=False) if intent is Intent.NO and _denies_a_sign(d, text):
             safety.ask_well(d)  # "no chest pain" means neither well nor unwell: the question stays open
+        case Gate() | AskingConditions() if intent is Intent.DONT_KNOW:
+            put_again(d)
         case Gate(signs=True) if intent is Intent.YES and answer_to_alarm(text, d.words) is not Answer.YES:
             safety.ask_signs(d)  # "ok" to a list of signs may mean "ok, none": ask again
         case Gate() as asking if intent in (Intent.YES, Intent.NO, Intent.WELL, Intent.NOT_WELL):
