@@ -27,6 +27,13 @@ class Later(StrEnum):
 
 BRIEF = 9  # words; a longer message tells of something else
 TERSE = 4  # words; a shorter message is about the alarm, whatever it says
+RATHER_NOT = {  # a no that begins with the word for "better"
+    "es": "mejor no",
+    "de": "besser nicht",
+    "fr": "mieux vaut pas",
+    "pl": "lepiej nie",
+    "ar": "احسن لا",
+}
 _GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER)
 
 THINGS = {  # what may be the same without a word about how somebody is: "same chair as always"
@@ -158,6 +165,9 @@ def said_of_alarm(text: str, words: Lexicon) -> Later | None:
     """
     folded = plain(text)
     if "?" in folded or any(c.isdecimal() for c in folded) or len(folded.split()) > BRIEF:
+        return None
+    rather_not = RATHER_NOT.get(words.code)
+    if rather_not and " ".join(bare_words(folded)).endswith(rather_not):
         return None
     best, score = None, 0
     for lexicon in dict.fromkeys((words, ENGLISH, *LANGUAGES.values())):

@@ -35,6 +35,7 @@ from core.language.signs import (
     TOGETHER,
     Sign,
 )
+from core.language.text import bare_words
 
 __all__ = [
     "Answer",
@@ -862,6 +863,8 @@ def heard_of_alarm(text: str, words: Lexicon) -> tuple[Answer | None, int]:
         pieces = cut(folded, lexicon.elision)
         table = _answers(lexicon)
         heard, covered = _answer(read(pieces, table, lexicon in (words, ENGLISH)))
+        if lexicon is not words and 2 * covered < len(bare_words(folded)):
+            continue  # "me operaron en enero": an English "me" in a Spanish sentence says nothing
         if covered > score:
             best, score = heard, covered
     return best, score

@@ -6,6 +6,9 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "ha muerto mi, ha muerto el, ha muerto un, ha muerto una, ha muerto la, murió mi, me han cambiado la, me han "
+        "cambiado el, me han cambiado las, me han cambiado los, me cambiaron, me ha cambiado el médico, me cambió el "
+        "médico, me cambió la médica, cambio de medicación, "
         "press de pecho, ejercicio de pecho, ejercicios de pecho, contorno de pecho, pechuga, de todo corazón, me "
         "muero de risa, muerto de risa, me muero de hambre, muerto de cansancio, presión arterial, tensión "
         "arterial, la tensión, la presión, mi tensión, mi presión, cara a cara, dar la cara, al aire libre, aire "

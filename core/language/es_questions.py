@@ -57,6 +57,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mejor|en_vez|en_lugar|prefiero|preferiria|me_viene|me_va & lunes|martes|miercoles|jueves|viernes|sabado|"
         "domingo|las_7|las_8|las_9|las_10|las_11|tardes|mananas & que|de|puede|podria|podemos|puedo|se_puede|cambiar & "
         "!@|medico|entrenador*|coach|hago|pesarme|me_siento|me_encuentro|duermo|hoy|que_el",
+        "pasame|paseme|ponme|pongame|cambiame|cambieme|muevame|mueveme|apuntame & lunes|martes|miercoles|jueves|"
+        "viernes|sabado|sabados|domingo|domingos|otro_dia|otra_hora|tarde|manana & !@|medico|cita_con|foto",
     ),
     Question.TAKE_OUT: (
         "borra*|borre*|quita*|quite*|elimina*|elimine*|anula*|anule*|saca|saque|tacha|descarta*|ignora|ignore & valor|"
@@ -71,6 +73,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "manguito|aparato|aparato_de_la_tension|cronometro|reloj|silla|maquina & !puedo|puede|cuesta|aliento|casa_de",
         "pila|pilas|bateria|baterias & agotada|agotadas|gastada|gastadas|acabo|acabaron|muerta|muertas|"
         "acabado|no_quedan|sin_pilas & !movil|telefono|celular|coche",
+        "no_la_encuentro|no_lo_encuentro|no_la_tengo|no_lo_tengo|no_se_donde_esta|la_perdi|lo_perdi|no_me_funciona|"
+        "la_he_perdido & cinta|metro|bascula|balanza|tensiometro|manguito|aparato|cronometro|reloj & !puedo",
     ),
     Question.NOT_NOW: (
         "luego|mas_tarde|despues|esta_noche|esta_tarde|cuando_llegue|cuando_vuelva|cuando_salga|en_casa|manana|"
@@ -84,6 +88,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "en_la_compra|mal_momento|ahora_no_puedo|no_puedo_ahora|ahorita_no|ahora_mismo_no|no_estoy_en_casa & "
         "!semana|pasada|estaba|estuve|ejercicio|ejercicios|he_tenido|tuve|entrenar|sesiones|caido|mareado|mareada|"
         "dolor|duele|de_tiempo",
+        "hoy_no_me_he|aun_no_me_he|todavia_no_me_he|aun_no|todavia_no & pesado|medido|tomado|mirado & luego|"
+        "mas_tarde|despues|esta_noche|esta_tarde|manana",
     ),
     Question.MAY_SEND: (
         "puedo|podria|te|le|quieres_que|quiere_que|se_puede|debo & mandar|mando|mande|enviar|envio|envie|dar|decir|"
@@ -97,6 +103,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         f"^lo|^mi|^los|^puede|^alguien|^ve|^lee & {_COACH}|otros|demas|grupo|seguro|jefe|familia|alguien & ve|ven|lee|"
         "leen|ver|leer",
         "es|son & privado|privados|confidencial|confidenciales",
+        "^quien|^quienes|^y_quien & va_a_ver|va_a_leer|puede_ver|puede_leer|ver|leer|entera|enterar & !hora|cuando",
+        "^a_quien|^y_a_quien|^con_quien & mandas|manda|envias|envia|das|pasas|pasa|ensenas|compartes|comparte|mandais",
     ),
     Question.FOR_COACH: (
         f"{_COACH} & puede|podria|dile|digale|pregunta*|avisa*|dale|por_favor & !quien|ve|lee|cambiar|otro|otra",
@@ -131,6 +139,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "he|ha|mi|han & perdido|adelgazado|engordado|bajado|subido|ganado|cogido|cambiado & kilo*|kg|peso|libra*|cm|"
         "centimetro*|cintura|pulso|tension & !quiero|como|a|hasta|ahora|amiga|hermana|marido|mujer",
         "he & adelgazado|engordado & !quiero|como",
+        "cuanto|cuantos|cuantas & he_perdido|he_adelgazado|he_bajado|he_engordado|he_subido|baje|perdi|"
+        "adelgace & !puedo|debo|quiero|tiempo",
     ),
     Question.SINCE: (
         "ensename|muestrame|muestra|ver|grafico|grafica|imagen|dibujo & desde|ultimo_mes|ultimos_meses|principio",
@@ -173,6 +183,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^es|^esta|^y_es|es_eso|eso_es|esta_eso|eso_esta|^era & bueno|bien|malo|mal|normal|alto|alta|bajo|baja|mucho|"
         "poco|grande|mejor|peor|grave & !para|cuando|si|hora|dia|a",
         "deberia|tengo_que|debo & preocuparme|preocupar*",
+        "estoy_bien_o_mal|voy_bien_o_mal|bien_o_mal|es_bueno_o_malo|bueno_o_malo|estoy_normal|soy_normal & !dormi|"
+        "dormido",
     ),
     Question.SWEARING: (
         "mierda|joder|jodido|puta|puto|gilipollas|idiota|imbecil|estupido|estupida|carajo|hostia|vete_a|que_asco|"
@@ -198,6 +210,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "madre|padre|mama|papa|marido|esposo|esposa|mujer|hijo|hija|hermano|hermana|abuela|abuelo|amigo|amiga|"
         "perro|gato|"
         "entierro|funeral & !hace_anos|pelicula",
+        "se_ha_muerto|se_murio|se_me_ha_muerto|se_me_murio|se_nos_murio|perdi_a|enterramos|enterre & madre|padre|"
+        "mama|papa|marido|esposo|esposa|mujer|hijo|hija|hermano|hermana|abuela|abuelo|amigo|amiga|vecina|vecino|"
+        "perro|perra|perrito|gato|gata|suegra|suegro|tia|tio & !hace_anos|pelicula|movil",
     ),
     Question.GOAL: (
         "quiero|quisiera|me_gustaria|mi_meta|mi_objetivo & perder|bajar|llegar|adelgazar & "
@@ -207,6 +222,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NO_WEIGHT: (
         "no_quiero|no_quisiera|prefiero_no|odio|deja|sin & pesarme|pesar|bascula|mi_peso_fuera|"
         "el_peso_fuera & !hoy|ahora|diario",
+        "no_me_quiero|ya_no_quiero|no_me_vuelvo_a|paso_de|no_pienso & pesarme|pesar|bascula & !hoy|ahora",
     ),
     Question.BODY: (
         "estoy|soy|me_siento|me_veo|odio|verguenza & "

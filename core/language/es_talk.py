@@ -92,6 +92,8 @@ WISHES = {
         "comandos;y ahora qué;socorro;auxilio;estoy perdido;estoy perdida"
     ),
     Intent.SKIP: split(
+        "me la salto;me lo salto;me la salto …;la salto;lo salto;me salto esta;me salto este;esta me la salto;"
+        "no me apetece;paso de esta;esta la dejo;"
         "saltar;saltar …;omitir;omitir …;paso;siguiente;pasar;esta no;esta vez no;hoy no;hoy no …;"
         "no tengo báscula;no tengo cinta;no tengo cinta métrica;salta …;salta esta;déjalo;saltarla;"
         "siguiente pregunta;no puedo hacerlo;no puedo hacerla;esta no puedo;omite …;sáltala;"
@@ -137,6 +139,8 @@ WISHES = {
         "suspender;suspender …;interrumpir;interrumpir …;hospitalizado;hospitalizada"
     ),
     Intent.RESUME: split(
+        "ya estoy de vuelta;ya estoy de vuelta …;ya he regresado;ya regresamos;ya volvimos;ya hemos vuelto;"
+        "he regresado;regresé …;volví …;"
         "reanudar;reanudar …;he vuelto;ya he vuelto;he vuelto …;ya volví;volví;estoy de vuelta …;"
         "de vuelta;regresé;ya regresé;retomar;retomar …;volver a empezar;quitar la pausa;"
         "terminar la pausa;ya estoy aquí;estoy de regreso"
@@ -200,6 +204,8 @@ WISHES = {
         "empezar …;preparado;preparada"
     ),
     Intent.NOT_WELL: split(
+        "así así;asi asi;regulín;regulín regulán;ni fu ni fa;tirando;psé;pse;más o menos;voy tirando;"
+        "un poco pachucho;un poco pachucha;"
         "mal;no me encuentro bien …;no me siento bien …;no estoy bien …;estoy enfermo …;"
         "estoy enferma …;enfermo;enferma;estoy malo;estoy mala;resfriado;resfriada;estoy resfriado;"
         "estoy resfriada;fiebre;tengo fiebre …;gripe;tengo gripe;me siento mal …;me encuentro mal …;"
@@ -269,6 +275,7 @@ DESTROYS = Destroys(
         "borr*|bórr*|elimin*|elimín*|suprim*|quit*|destruy*|desaparezca*|desaparezcan|olvid* & "
         "mis_datos|todos_los_datos|mi_cuenta|mi_historial|mi_información|mi_expediente|mi_perfil|"
         "mi_registro|mis_registros|datos_personales",
+        "borr*|bórr*|elimin*|elimín*|cierr*|ciérr* & la_cuenta|esta_cuenta|mi_cuenta",
         "borr*|elimin*|suprim*|destruy*|desaparezca*|olvid*|quit* & todo|toda|todos|todas & lo_mío|mío|"
         "mía|mi|mis|sobre_mí|de_mí",
         "borra*_todo|elimina*_todo & por_favor|ya|definitivamente|para_siempre",

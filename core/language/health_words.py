@@ -702,7 +702,7 @@ HEALTH_WORDS: Mapping[str, Mapping[Topic, str]] = {
         T.SPARE: (
             "upadłem na duchu, upadłam na duchu, upadek cen, spadłam z wagi, spadłem z wagi, spadłam .. kg, spadłem"
             " .. kg, spadłam z krzesła ze śmiechu, białe pieczywo, biały ser, biały chleb, białko, spadła, spadł,"
-            " spadło, spadły, upadła, upadł, upadły"
+            " spadło, spadły, upadła, upadł, upadły, spałam, spałem, spała, spał, spali, spanie"
         ),
     },
     "ar": {

@@ -15,6 +15,7 @@ from core.language import ENGLISH, Intent, Lexicon, WordRole, plain
 from core.language.cache import memoized
 from core.language.days import READ, place, weekday_and_time, when
 from core.language.destructive import destroys
+from core.language.lexicon import split
 from core.language.spoken import in_full, stripped
 from core.language.text import bare_words, near
 from core.language.tokens import LONGEST_PHRASE, spellings
@@ -83,7 +84,9 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     number = any(w[0].isdecimal() for w in said)
     full = in_full(said, words)
     bare = stripped(full, words)
-    ways = (said, _without(said, table.polite), full, _without(full, table.polite), bare, _without(bare, table.polite))
+    opened = _after_hesitation(said, words)
+    polite = table.polite
+    ways = (said, _without(said, polite), full, _without(full, polite), bare, _without(bare, polite), opened)
     for candidate in dict.fromkeys(" ".join(way) for way in ways if way):
         if (intent := table.whole.get(candidate)) is not None:
             return intent
@@ -91,6 +94,8 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
         return meant
     meaning = _without(said, table.polite) or said
     intent = _beginning(meaning, table.starts) or _beginning(said, table.starts) or _beginning(bare, table.starts)
+    if intent is Intent.YES and _supposes(text, said, words):
+        intent = None
     if intent is None and len(said) <= CHATTY:
         intent = _contents(said, table.inside) or _contents(full, table.inside)
     if intent is None and not number and len(meaning) <= 3:
@@ -98,6 +103,53 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     if number and intent not in WITH_NUMBERS:
         return None
     return intent
+
+
+IF_NOT_YES = {  # where "yes" is also "if" once the accent is left out: what may follow a yes
+    "es": (
+        "si",
+        split(
+            "claro;por favor;por supuesto;vale;gracias;acepto;adelante;todo;muy;perfecto;señor;señora;bien;ya;igual;"
+            "de acuerdo;encantada;encantado;ok;mujer;hombre;hija;hijo;si;con gusto;sin problema;me siento;me encuentro;"
+            "me parece;me va bien;me viene bien;me gustaría;me interesa;estoy bien;estoy de acuerdo;estoy lista;"
+            "estoy listo;lo quiero;lo acepto;quiero empezar;quiero participar;quiero seguir;desde luego;eso;así"
+        ),
+    ),
+}
+
+
+def _supposes(text: str, said: Sequence[str], words: Lexicon) -> bool:
+    """Whether a "yes" at the beginning is an "if": "si me canso lo dejo" consents to nothing."""
+    if words.code not in IF_NOT_YES:
+        return False
+    word, follow = IF_NOT_YES[words.code]
+    start = text.strip()
+    if said[0] != word or len(said) < 3 or start[:2].casefold() != word or start[2:3] in (",", ".", "!", ";", ":"):
+        return False  # "sí" with its accent, or with a comma
+    rest = " ".join(said[1:])
+    return not any((rest + " ").startswith(" ".join(bare_words(plain(p))) + " ") for p in follow)
+
+
+HESITATING = {  # what people begin with before they answer; taken off the front only: "muy bueno" is no "muy"
+    "en": "well oh ok okay so hm hmm um er ah right",
+    "es": "pues bueno bien mira mire oye uy ay ah eh hm hmm hombre vale venga ya",
+    "de": "na naja ja also ach tja hm hmm ok okay nun gut",
+    "fr": "bon ben bah alors euh ah hm hmm oh ok eh bien",
+    "pl": "no dobra dobrze a ale oj ojej hm hmm ok okej to wiec coz",
+    "ar": "طيب يعني والله اه ايوه اوكي اوك تمام ماشي يلا خلص",
+}
+
+
+def _after_hesitation(said: Sequence[str], words: Lexicon) -> list[str]:
+    """The words after "well," and "oh,": "bueno pues por mí bien" is "por mí bien"."""
+    small = _hesitating(words.code)
+    first = next((i for i, word in enumerate(said) if word not in small), 0)
+    return list(said[first:])
+
+
+@cache
+def _hesitating(code: str) -> frozenset[str]:
+    return frozenset(w for word in HESITATING[code].split() for w in bare_words(plain(word)))
 
 
 @memoized

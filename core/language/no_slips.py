@@ -153,7 +153,8 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "vaille vanille variees vendre venere vestige vestiges villette viole virage volent volets"
     ),
     "pl": _each(
-        "bledzie born brednie cezar cezary cienie cienkie clay dawanie deszcz deszczem deszczu dowiaduje "
+        "spalam spalem spala spal spali spanie wyspalam wyspalem umiem umiemy bledzie born brednie cezar cezary "
+        "cienie cienkie clay dawanie deszcz deszczem deszczu dowiaduje "
         "dowiadujemy dowie dowiecie dowiedz dowiedza dowiedzial dowiedziala dowiedzialam dowiedzialem dowiedziec "
         "dowiedzieli dowiedzielismy dowiem dowiemy dowiesz dziewiec final finale finalu garcia glosie gniazda "
         "gniazdo gwiezdne gwiezdnych gwozdz kacie kartek kartka kartke kartki klamie klasie klauzula klika kopie "
@@ -202,7 +203,8 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "zmieniony zmienisz znikad znikaja zwrot zwrotow zwroty"
     ),
     "ar": _each(
-        "ابراز اتفقت اتقل احتجاج اخبار اختراق اختصار اختيار ارجاع استلمت اسلم اسمك اشتباك اشتد اصول اطلقوا اعتبار "
+        "انقلني انقلوني انقليني هدا هذا ابراز اتفقت اتقل احتجاج اخبار اختراق اختصار اختيار ارجاع استلمت اسلم اسمك "
+        "اشتباك اشتد اصول اطلقوا اعتبار "
         "اغبي اقطار الابتسامه الابتعاد الاحتجاج الاحدت الاحيان الاختراق الاختلاط الاختلاف الاختلافات الاختيار "
         "الارتباط الارمن الاساس الاسباني الاستعداد الاستعدادات الاسري الاسير الاشتباك الاصعب الاصول الاصيل الاطار "
         "الاعتبار الاعين الاقدام الالهام الامال الامام الامني الامين الانتشار الانتصار الانتي الانسان الانساني "

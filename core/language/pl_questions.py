@@ -25,7 +25,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "odmienic & !tabletk*|lek*|insulin*|cwicz*|palic|pic|jesc|trenowac|trening|diet*|brac",
     ),
     Question.ABOUT: (
-        "o_co_chodzi|o_co_w_tym_chodzi|o_co_tu_chodzi|o_co_tutaj_chodzi|na_czym_to_polega|co_to_za_program|co_to_wlasciwie|"
+        "o_co_chodzi|o_co_w_tym_chodzi|o_co_tu_chodzi|o_co_tutaj_chodzi|na_czym_to_polega|co_to_za_program|"
+        "co_to_wlasciwie|"
         "co_to_jest_samehour|co_ty_robisz|czym_sie_zajmujesz|co_to_w_ogole|co_to_za_cudo|do_czego_to_jest|"
         "co_mnie_czeka|na_co_sie_pisze|po_co_to_wszystko|jak_to_wyglada|jak_to_bedzie_wygladac|co_to_jest_za & "
         "!dzis|dzisiaj|jutro|liczb*|wynik*",
@@ -36,7 +37,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mam|zlapalam|zlapalem|zlapala|zlapalo|leze|jestem|dopadla|dopadlo|dopadl|rozlozyla|rozlozylo|"
         "zarazilam|zarazilem|z|chyba|przechodze|mialam|mialem & grypa|grype|grypy|covid|covida|covidem|korona|korone|"
         "koronawirus|koronawirusa|przeziebienie|przeziebiona|przeziebiony|zaziebiona|zaziebiony|katar|jelitowka|"
-        "jelitowke|jelitowki|grypa_jelitowa|wirus|wirusa|infekcje|infekcja|goraczka|goraczke|goraczki|angina|angine|anginy|"
+        "jelitowke|jelitowki|grypa_jelitowa|wirus|wirusa|infekcje|infekcja|goraczka|goraczke|goraczki|angina|angine|"
+        "anginy|"
         "zapalenie_oskrzeli|zapalenie_zatok|zapalenie_gardla|migrene|migrena|polpasiec|polpasca|grypsko|zakatarzona|"
         "zakatarzony|rozlozona & !czy|moge|powinn*|maz|meza|zona|zone|syn|corka|mama|mame|tata|tate|wnuk*|siostra|"
         "siostre|brat|kolezanka|sasiad*|dzieci|nie|nigdy|bez|jesli|rok*|lat|miesiac*|szczep*|zaszczep*|boje|klatce",
@@ -56,6 +58,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "wieczorem|rano|wieczory & "
         "moze|mozna|mozemy|moge|zamiast|pasuje|pasowalby|pasowalaby|wole|wolalabym|wolalbym & "
         "!@|trener*|lekarz*|cwicz*|waz*|czuje|spal*|zmierz*|dzis|dzisiaj|jutro",
+        "przestaw|przestawcie|przenies|przeniescie|przepisz|zapisz|przesun & mnie|mi|to & poniedzialek|poniedzialki|"
+        "wtorek|wtorki|srode|srody|czwartek|czwartki|piatek|piatki|sobote|soboty|niedziele|inny_dzien|"
+        "inna_godzine & !@|lekarz*",
     ),
     Question.TAKE_OUT: (
         "usun|usunac|skasuj|skasowac|wykasuj|wykasowac|wykresl|wykreslic|wyrzuc|wyrzucic|anuluj|cofnij|"
@@ -82,6 +87,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "w_autobusie|w_pociagu|w_tramwaju|w_pracy|na_zakupach|zly_moment|nie_teraz|teraz_nie_moge|nie_moge_teraz|"
         "nie_ma_mnie_w_domu|nie_jestem_w_domu & "
         "!tydzien|tygodniu|byl*|mial*|cwicz*|trening*|wtedy|duzo|stres*|zaslab*|bol*|upad*",
+        "dzis_sie_nie|dzisiaj_sie_nie|jeszcze_sie_nie|jeszcze_nie & wazylam|wazylem|zwazylam|zwazylem|mierzylam|"
+        "mierzylem|zmierzylam|zmierzylem & pozniej|potem|wieczorem|jutro|zaraz",
     ),
     Question.MAY_SEND: (
         "moge|mozna|mam|czy_chcesz|chcesz|moglabym|moglbym|czy_mam & wyslac|przeslac|podac|dac|wpisac|dopisac|"
@@ -93,10 +100,15 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "^kto & widzi|czyta|wie|zobaczy|przeczyta|dostep",
         f"^czy & {_COACH}|ktos|inni|grup*|szef*|rodzin*|ubezpiecz* & widzi|widza|czyta|czytaja",
         "czy & prywatn*|poufn*|tajn*",
+        "^kto|^a_kto & bedzie|moze|ma_wglad|bedzie_mial & widzial|widziala|czytal|czytala|widziec|czytac|zobaczyc|"
+        "wglad",
+        "^komu|^a_komu & wysylasz|wysylacie|pokazujesz|pokazujecie|dajesz|przekazujesz|udostepniasz|wysyla|"
+        "pokazuje & !powiedziec",
     ),
     Question.FOR_COACH: (
         f"{_COACH} & moze|moglby|moglaby|powiedz|przekaz|zapytaj|popros|daj_znac & !kto|widzi|czyta|zmienic|inn*|now*",
         f"{_COACH} & zadzwoni*|dzieki|dziekuje|podziekuj|oddzwoni*",
+        "przekaz|powiedz|daj_znac|napisz & @|trener*|prowadzac* & ze|zeby|i & !kto",
     ),
     Question.WHO: (
         "kim_jestes|kto_to|kto_tam|kto_pisze|czym_jestes|jest_tam_ktos|jak_masz_na_imie|z_kim_pisze|z_kim_rozmawiam",
@@ -190,6 +202,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "mama|matka|mame|tata|ojciec|tate|maz|meza|zona|zone|syn|syna|corka|corke|brat|brata|siostra|siostre|"
         "babcia|dziadek|"
         "przyjaciel*|pies|psa|kot|kota|pogrzeb & !lat_temu|film",
+        "zdechl|zdechla|zmarl|zmarla|umarl|umarla|pochowalam|pochowalem|pogrzeb|nie_zyje & pies|psa|piesek|kot|kotek|"
+        "kotka|suczka|tesciowa|tesciu|tesc|sasiad|sasiadka|ciocia|wujek|kolezanka|kolega|maz|mama|tata|brat|"
+        "siostra & !lat_temu|film|telefon",
     ),
     Question.GOAL: (
         "chce|chcialabym|chcialbym|moj_cel & schudnac|zrzucic|osiagnac|zejsc & kilo*|kg|waga|wage|cm|talia|lata|"

@@ -101,12 +101,16 @@ WISHES = {
         "nie dzięki"
     ),
     Intent.HELP: split(
+        "nie umiem zmierzyć …;nie umiem mierzyć …;nie umiem tego zmierzyć;nie potrafię zmierzyć …;"
+        "nie wiem jak zmierzyć …;nie wiem jak mierzyć …;nie wiem jak to zmierzyć;nie umiem tego;"
         "… pomóc …;… pomożesz …;pomoc;pomoc …;pomocy;pomóż;pomóż mi …;pomóż mi;co mogę zrobić;"
         "co umiesz;jak to działa;jak to działa …;nie rozumiem …;nie rozumiem;jak;jak …;co mam zrobić;"
         "co robić;potrzebuję pomocy …;… potrzebuję pomocy …;co to jest;instrukcja;wyjaśnij …;menu;"
         "polecenia;i co teraz;ratunku;zgubiłem się;zgubiłam się"
     ),
     Intent.SKIP: split(
+        "pominę to;pominę;pomine to;to pominę;to pomijam;pomijam to;nie chce mi się;dziś mi się nie chce;"
+        "dzisiaj mi się nie chce;nie mam ochoty;dziś nie mam ochoty;"
         "pomiń;pomiń …;pomin;opuść;opuszczam;następne;dalej bez tego;nie tym razem;dzisiaj nie;"
         "dziś nie;dzisiaj nie …;nie mam wagi;nie mam miarki;nie mam centymetra;następne pytanie;"
         "pomijam;nie mogę tego zrobić;zostaw to;pominąć;przeskocz;pomińmy;pomińmy …;bez tego"
@@ -121,6 +125,7 @@ WISHES = {
         "nie mam czasu …;nie mam czasu;chwila;poczekaj;zapytaj później;zapytaj mnie …"
     ),
     Intent.STOP: split(
+        "daj spokój;daj spokój …;dajcie spokój;dajcie mi spokój;wystarczy już;starczy;starczy już;"
         "stop;przestań;anuluj;koniec;zakończ;wystarczy;dość;przerwij;zostaw mnie;daj mi spokój;wyjdź;"
         "wyjście;zapomnij o tym;nieważne;stop …;anuluj …;przestańcie"
     ),
@@ -146,6 +151,8 @@ WISHES = {
         "zawieś …;jestem na urlopie …;wyjechałem …;wyjechałam …"
     ),
     Intent.RESUME: split(
+        "już wróciłam;już wróciłem;już wróciłam …;już wróciłem …;wróciłam już;wróciłem już;już po urlopie;po urlopie;"
+        "już w domu;jestem już;"
         "wznów;wznów …;wróciłem;wróciłam;wróciłem …;wróciłam …;już jestem;jestem z powrotem …;"
         "jestem z powrotem;koniec przerwy;z powrotem;zaczynam znowu;zacznij znowu;znowu jestem;wracam"
     ),
@@ -198,6 +205,7 @@ WISHES = {
         "zacznijmy;do dzieła;zaczynajmy"
     ),
     Intent.NOT_WELL: split(
+        "tak sobie;tak sobie …;takie sobie;średnio;tak średnio;ujdzie;jako tako;może być lepiej;bywało lepiej;"
         "źle się czuję …;nie czuję się dobrze …;jestem chory …;jestem chora …;chory;chora;"
         "przeziębiony;przeziębiona;jestem przeziębiony;jestem przeziębiona;gorączka;mam gorączkę …;"
         "grypa;mam grypę;kiepsko;kiepsko się czuję …;nie najlepiej;niedobrze się czuję;"
@@ -272,6 +280,7 @@ DESTROYS = Destroys(
         "moja_historia|danych_o_mnie|dane_o_mnie|konto_i|moich_pomiarów",
         "usuń*|usun*|skasu*|wykasu*|wymaz*|wymaż*|zniszcz*|zapomn*|pozbądź* & wszystko|wszystkie|"
         "wszelkie|całość|całą & o_mnie|moje|mnie|mój|moja",
+        "usuń*|usun*|skasu*|wykasu*|wymaz*|zlikwiduj* & mi_konto|konto_mi|to_konto|całe_konto|swoje_konto",
         "usun*_wszystko|skasu*_wszystko & proszę|na_zawsze|trwale|natychmiast",
         "prawa_do_bycia_zapomnianym|prawo_do_bycia_zapomnianym|rodo",
     ),

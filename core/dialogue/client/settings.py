@@ -178,7 +178,7 @@ def typed_setting(d: ClientStep, asking: Setting, text: str) -> bool:
             set_zone(d, text)
         case "pause":
             until = when(text, d.words, d.today)
-            if until is None:
+            if until is None or until <= d.today:  # "are we weighing today?" names no end of a break
                 return False
             d.ask(asking.back)
             pausing.pause_until(d, until)
