@@ -172,7 +172,9 @@ EVERYDAY: dict[C, str] = {
         "selbstmörderisch, selbstmord auf raten mit zucker, umbringen könnt ich, bringt mich zum lachen, stirbt man "
         "nicht von, davon stirbt man nicht, davon stirbt keiner, nicht gleich sterben, gestorben ist das thema, das "
         "thema ist gestorben, handy ist gestorben, pflanze gestorben, pflanzen gestorben, ausgestorben, todesstern, "
-        "todeszone am berg, totensonntag, totes meer, am toten meer, totenkopf"
+        "todeszone am berg, totensonntag, totes meer, am toten meer, totenkopf, "
+        "kurz weg einkaufen, kurz weg zum, war kurz weg beim, war kurz weg mit, manschette um den arm, manschette am "
+        "arm, manschette auf den arm, manschette an den arm, armmanschette, halsweh, halskratzen, halsschmerzen"
     ),
     C.FIGURATIVE: (
         "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, stress im büro, "

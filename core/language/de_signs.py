@@ -1019,8 +1019,11 @@ CONCEPTS: dict[C, str] = {
         "abwischen, beim abwischen, reithosen, zwische de bei, unten rum, da unten, im schritt, beim klo, am gesäß"
     ),
     C.FAST_RATE: "hundertfünfzig, hundertsechzig, hundertsiebzig, hundertachtzig, über hundertfünfzig",
-    C.METER: ("messgerät, gerät, sensor, libre, wert, apparat, dexcom, messer, zuckermessgerät, blutzuckermessgerät"),
-    C.SHAKY: "zittr*, zitter*, schwitz*, verschwitzt, schweiß*, kaltschweiß*, bibber*, schlotter*",
+    C.METER: (
+        "messgerät, gerät, sensor, libre, wert, apparat, dexcom, messer, zuckermessgerät, blutzuckermessgerät, "
+        "diabetiker, diabetikerin, zuckerkrank, zuckerkranke, zuckerkranker"
+    ),
+    C.SHAKY: ("zittr*, zitter*, schwitz*, verschwitzt, schweiß*, kaltschweiß*, bibber*, schlotter*, ganz verschwitzt"),
     # a cry for help
     C.CRY: (
         "sos, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, brauche hilfe sofort, brauch "

@@ -210,7 +210,10 @@ EVERYDAY: dict[C, str] = {
         "monitor, heart of the matter, heart of stone, wholehearted, heartfelt, lost my heart to, heart strings, know "
         "it by heart, eat your heart out, fell asleep, dead end, fallen asleep, "
         "got a sweat on, decent sweat on, good sweat on, get a sweat on, "
-        "numb bum, cracked it"
+        "numb bum, cracked it, "
+        "legs are like jelly, legs like jelly, jelly legs, legs turned to jelly after, legs were jelly, legs feel "
+        "like jelly, legs felt like jelly, legs are jelly, sore throat, cuff round my arm, cuff on my arm, cuff "
+        "around my arm, the cuff round, the cuff on, the cuff around, cuff over my arm, arm cuff, upper arm cuff"
     ),
     C.FIGURATIVE: (
         "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, trousers, "

@@ -892,7 +892,7 @@ CONCEPTS: dict[C, str] = {
         "a hundred and fifty, a hundred and sixty, a hundred and seventy, a hundred and eighty, "
         "two hundred a minute, over a hundred and fifty"
     ),
-    C.METER: "meter, glucometer, bm, libre, dexcom, cgm, sensor, monitor, reader",
+    C.METER: ("meter, glucometer, bm, libre, dexcom, cgm, sensor, monitor, reader, diabetic, type 1, type one"),
     C.SHAKY: "shak*, trembl*, sweat*, quivering, jittery, clammy, wobbly, shivery",
     # a cry for help
     C.CRY: (

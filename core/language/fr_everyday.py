@@ -193,7 +193,9 @@ EVERYDAY: dict[C, str] = {
         "la tablette, tablette numérique, brassard mal mis, mal mis le brassard, fait les respirations, faire les "
         "respirations, exercices de respiration, exercice de respiration, respirations matin, "
         "glycémie à jeun, différence entre infarctus et, "
-        "poids mort, coup de tête, mon oeil, tombe bien, prend la tête, bras cassé, prends la tête"
+        "poids mort, coup de tête, mon oeil, tombe bien, prend la tête, bras cassé, prends la tête, "
+        "brassard au bras, brassard autour du bras, brassard sur le bras, brassard au, mal de gorge, gorge qui "
+        "gratte, gorge irritée"
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "

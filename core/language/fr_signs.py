@@ -106,10 +106,11 @@ CONCEPTS: dict[C, str] = {
         "rupture d'anévrisme, infarctus cérébral, embolie, attaque au cerveau, congestion cérébrale"
     ),
     C.DROOP: (
-        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, décroché*, "
-        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, "
-        "de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, "
-        "tordu, tordue, tombe d'un côté, part de travers, affaissé, affaissée, qui pend"
+        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, décroché*, s'affaisse, penche, "
+        "de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, de travers, relâché*, paralysé, pend "
+        "d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, tordu, tordue, tombe d'un côté, part de "
+        "travers, affaissé, affaissée, qui pend, "
+        "pendante, pendant d'un côté, pendant d'un coté, pendants"
     ),
     C.NUMB: (
         "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, ne sens "
@@ -120,23 +121,23 @@ CONCEPTS: dict[C, str] = {
         "comme en bois"
     ),
     C.LIMP: (
-        "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pendant, pend, ne répond plus, "
-        "répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, bouge plus, bouge pas, "
-        "lâche tout, lâche, me lâche, a lâché, flasque, tout lâcher, fais tout tomber, fait tomber tout, pèse une "
-        "tonne, de coton, en coton, en plomb, comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en "
-        "servir, ne marche plus, fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la "
-        "traîne, lâche les objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, "
-        "tombe des mains, de chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient "
-        "plus, tient plus, me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus "
-        "rien tenir, m'échappe de la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme "
-        "morte, fait plus ce que je veux, fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée, "
-        "me tombe des doigts, me tombe des mains, tombe des doigts, fait ce qu'elle veut, tombe de la main, tombent "
-        "des mains, suit pu, suit plus, suit pas, répond pu, veut pu, veut plus bouger, "
-        "échappe tout, échappe les choses, échappe ma tasse, lâché ma tasse, lâche ma tasse, tasse m'a échappé, "
-        "fourchette tombe, tient plus la fourchette, tient plus la tasse, serre plus, serre plus rien, agrippe plus, "
-        "suit plus derrière, traîne derrière, traîne par terre, comme un poids mort, tout mou, toute molle, molasse, "
-        "pu de force, pus de force, obéit pas, obéit pu, en guenille, comme une guenille, pend le long, le long du "
-        "corps"
+        "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pend, ne répond plus, répond "
+        "plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, bouge plus, bouge pas, lâche "
+        "tout, lâche, me lâche, a lâché, flasque, tout lâcher, fais tout tomber, fait tomber tout, pèse une tonne, de "
+        "coton, en coton, en plomb, comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne "
+        "marche plus, fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la traîne, lâche les "
+        "objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de "
+        "chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, me "
+        "tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir, m'échappe de "
+        "la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme morte, fait plus ce que je veux, "
+        "fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée, me tombe des doigts, me tombe des "
+        "mains, tombe des doigts, fait ce qu'elle veut, tombe de la main, tombent des mains, suit pu, suit plus, suit "
+        "pas, répond pu, veut pu, veut plus bouger, échappe tout, échappe les choses, échappe ma tasse, lâché ma "
+        "tasse, lâche ma tasse, tasse m'a échappé, fourchette tombe, tient plus la fourchette, tient plus la tasse, "
+        "serre plus, serre plus rien, agrippe plus, suit plus derrière, traîne derrière, traîne par terre, comme un "
+        "poids mort, tout mou, toute molle, molasse, pu de force, pus de force, obéit pas, obéit pu, en guenille, "
+        "comme une guenille, pend le long, le long du corps, "
+        "bras pendant, main pendante, pendante, pendant le long"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
@@ -864,7 +865,10 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FAST_RATE: ("cent cinquante, cent soixante, cent soixante dix, cent quatre vingts, deux cents par minute"),
     C.METER: ("appareil, lecteur, capteur, dextro, diabétique"),
-    C.SHAKY: "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*",
+    C.SHAKY: (
+        "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*, "
+        "trempée de sueur, trempé de sueur, en sueur"
+    ),
     # a cry for help
     C.CRY: (
         "au secours, à l'aide, a l'aide, sos, envoyez de l'aide, envoyez les secours, besoin d'aide tout de suite, "
@@ -973,13 +977,16 @@ CONCEPTS: dict[C, str] = {
         "y a des semaines, y a deux semaines, y a trois semaines, paralysie faciale ancienne, ancienne paralysie, "
         "au printemps, l'été dernier, l'hiver dernier, l'automne dernier, à noël dernier, à pâques, quand j'étais "
         "petite, étant jeune, étant petit, étant petite, étant ado, jeune je, au service militaire, pendant le "
-        "service militaire, c'était en ####, mon mariage en"
+        "service militaire, c'était en ####, mon mariage en, "
+        "c'était en 20##, c'était en 19##, il y a dix ans, il y a vingt ans, il y a trente ans, il y a cinq ans, il y "
+        "a quinze ans, en 20##, en 19##, à 12 ans, quand j'avais ## ans"
     ),
     C.NOW: (
-        "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "
-        "à l'instant, depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, "
-        "en train de, cette nuit, viens de, vient de, toujours pas passé, là là, ce soir, depuis 20 min, "
-        "à nouveau, de nouveau, encore ce matin, mtn, tout de suite, et là"
+        "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, à l'instant, "
+        "depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, en train de, cette nuit, viens de, "
+        "vient de, toujours pas passé, là là, ce soir, depuis 20 min, à nouveau, de nouveau, encore ce matin, mtn, "
+        "tout de suite, "
+        "et là je, et là j', et là ça, et là c', et là mon, et là ma, et là il, et là elle, et maintenant"
     ),
     C.JUST_NOW: (
         "viens de, vient de, à l'instant, y a 5 min, il y a cinq minutes, minutes, min, tout juste, "
