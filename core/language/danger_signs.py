@@ -674,11 +674,18 @@ def _when(r: _Read, sign: Sign, spans: Sequence[Span], matches: Sequence[tuple[S
         return When.LONG_AGO  # "bulimic at school, now I eat normally"; "my leg swelled in 2016, a clot"
     if r.anywhere(C.JUST_NOW, start, end):
         return When.JUST_NOW
-    if r.anywhere(C.NOW, start, end):
+    if r.anywhere(C.NOW, start, end) and not _well_by_now(r, start, end):
         return When.NOW
     if _long_ago(r, spans, start, end, [m for m in matches if m[0].key != sign.key]):
         return When.LONG_AGO
     return When.EARLIER_TODAY if r.anywhere(C.EARLIER, start, end) else When.UNKNOWN
+
+
+def _well_by_now(r: _Read, start: int, end: int) -> bool:
+    """Whether every "now" only says that it is well by now: "that was in 2010, today I am fine"."""
+    fine = {i for i in r.at.get(C.FINE, {}) if i - 1 not in r.negative}
+    now = [b for i, (_, b) in r.at.get(C.NOW, {}).items() if start <= i < end]
+    return r.anywhere(C.PAST, start, end) and all(fine & set(range(b, b + WIDE)) for b in now)
 
 
 def _long_ago(

@@ -1015,13 +1015,15 @@ CONCEPTS: dict[C, str] = {
     ),
     C.URINATE: ("pinkeln, urin lassen, wasser lassen, wasserlassen, pieseln, bieseln, aufs klo, pissen, urinieren"),
     C.GROIN: (
-        "zwischen den beinen, schritt, leiste, intimbereich, genitalbereich, untenrum, damm, "
-        "am po, po, popo, am hintern, hintern, am arsch, abwischen, beim abwischen, reithosen, zwische de bei, unten "
-        "rum, da unten, im schritt, sitzfläche, beim klo, scham, am gesäß"
+        "zwischen den beinen, schritt, leiste, intimbereich, genitalbereich, untenrum, damm, am po, am hintern, "
+        "abwischen, beim abwischen, reithosen, zwische de bei, unten rum, da unten, im schritt, beim klo, am gesäß"
     ),
     C.FAST_RATE: "hundertfünfzig, hundertsechzig, hundertsiebzig, hundertachtzig, über hundertfünfzig",
-    C.METER: ("messgerät, gerät, sensor, libre, wert, apparat, dexcom, messer, zuckermessgerät, blutzuckermessgerät"),
-    C.SHAKY: "zittr*, zitter*, schwitz*, verschwitzt, schweiß*, kaltschweiß*, bibber*, schlotter*",
+    C.METER: (
+        "messgerät, gerät, sensor, libre, wert, apparat, dexcom, messer, zuckermessgerät, blutzuckermessgerät, "
+        "diabetiker, diabetikerin, zuckerkrank, zuckerkranke, zuckerkranker"
+    ),
+    C.SHAKY: ("zittr*, zitter*, schwitz*, verschwitzt, schweiß*, kaltschweiß*, bibber*, schlotter*, ganz verschwitzt"),
     # a cry for help
     C.CRY: (
         "sos, rettung rufen, holt hilfe, hol hilfe, hilfe holen, holt einen arzt, brauche hilfe sofort, brauch "

@@ -883,16 +883,16 @@ CONCEPTS: dict[C, str] = {
         "go to the toilet at all, empty my bladder, bladder"
     ),
     C.GROIN: (
-        "between my legs, groin, private parts, privates, down below, inner thighs, undercarriage, saddle, "
-        "inner legs, round my bum, round my bottom, saddle area, cant feel when i wipe, "
-        "when i wipe, when wiping, wiping, round my back passage, around my back passage, bum and, seat area, where i "
-        "sit, where you sit, girl bits, boy bits, lady bits"
+        "between my legs, groin, private parts, privates, down below, inner thighs, undercarriage, saddle, inner "
+        "legs, round my bum, round my bottom, saddle area, cant feel when i wipe, when i wipe, when wiping, wiping, "
+        "round my back passage, around my back passage, seat area, where i sit, where you sit, girl bits, boy bits, "
+        "lady bits"
     ),
     C.FAST_RATE: (
         "a hundred and fifty, a hundred and sixty, a hundred and seventy, a hundred and eighty, "
         "two hundred a minute, over a hundred and fifty"
     ),
-    C.METER: "meter, glucometer, bm, libre, dexcom, cgm, sensor, monitor, reader",
+    C.METER: ("meter, glucometer, bm, libre, dexcom, cgm, sensor, monitor, reader, diabetic, type 1, type one"),
     C.SHAKY: "shak*, trembl*, sweat*, quivering, jittery, clammy, wobbly, shivery",
     # a cry for help
     C.CRY: (

@@ -43,7 +43,20 @@ CONCEPTS: dict[C, str] = {
         "sur, tonne sur la poitrine, quelqu'un assis sur ma poitrine, quelqu'un est assis sur, comme si on "
         "m'écrasait, m'écrase le torse, trinitrine fait rien, trinitrine ne fait rien, trinitrine fait plus, "
         "trinitrine deux fois, trinitrine marche pas, natispray fait rien, natispray marche pas, natispray deux fois, "
-        "spray sous la langue fait rien"
+        "spray sous la langue fait rien, "
+        "mal à la poitrine, mal a la poitrine, mal dans la poitrine, mal au thorax, mal au torse, poitrine qui serre, "
+        "poitrine me serre, poitrine lui serre, poitrine serrée, ça serre dans la poitrine, serre dans la poitrine, "
+        "serre au niveau de la poitrine, ça me serre là, douleur à la poitrine, douleur dans la poitrine, douleur "
+        "poitrine, douleurs dans la poitrine, oppression dans la poitrine, poids sur le coeur, poids sur le cœur, "
+        "poids sur le sternum, poids sur le thorax, barre dans la poitrine, barre sur la poitrine, barre au sternum, "
+        "brûlure dans la poitrine, brûle dans la poitrine, brûle derrière le sternum, brule derriere le sternum, coup "
+        "de couteau dans la poitrine, couteau dans la poitrine, poignard dans la poitrine, point dans la poitrine, "
+        "pointe au coeur, pointe au cœur, coeur qui serre, cœur qui serre, coeur se serre et, coeur pris dans un "
+        "étau, cœur pris dans un étau, coeur dans un étau, étau dans le coeur, mal qui descend dans le bras gauche, "
+        "descend dans le bras gauche, irradie dans le bras, irradie dans la mâchoire, remonte dans la mâchoire, monte "
+        "dans la mâchoire, jusque dans la mâchoire, jusqu'à la mâchoire, bras gauche et la mâchoire, poitrine en feu, "
+        "feu dans la poitrine, poitrine va exploser, poitrine qui explose, poitrine écrasée, thorax écrasé, thorax "
+        "comprimé, cage thoracique comprimée"
     ),
     C.HEART_ATTACK: (
         "infarctus, crise cardiaque, attaque cardiaque, arrêt cardiaque, attaque au coeur, "
@@ -93,29 +106,38 @@ CONCEPTS: dict[C, str] = {
         "rupture d'anévrisme, infarctus cérébral, embolie, attaque au cerveau, congestion cérébrale"
     ),
     C.DROOP: (
-        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, pendant*, décroché*, "
-        "s'affaisse, penche, de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, "
-        "de travers, relâché*, paralysé, pend d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, "
-        "tordu, tordue, tombe d'un côté, part de travers, affaissé, affaissée, qui pend"
+        "travers, tombe, tombante, tombant, tombé*, affaiss*, déformé*, tordu*, pend, décroché*, s'affaisse, penche, "
+        "de côté, asymétrique, dévié*, qui part, part d'un côté, figé*, coule, de travers, relâché*, paralysé, pend "
+        "d'un, qui tombe, tombe d'un, dissymétrique, immobile, bizarre, tordu, tordue, tombe d'un côté, part de "
+        "travers, affaissé, affaissée, qui pend, "
+        "pendante, pendant d'un côté, pendant d'un coté, pendants"
     ),
     C.NUMB: (
         "engourdi*, paralys*, fourmi*, insensible*, endormi*, ankylosé*, anesthésié*, sens plus, sens pas, ne sens "
         "plus, plus de sensation, picotement*, mort*, aucune sensation, plus aucune sensation, endormi, endormie, "
-        "fourmis, fourmillement*, anesthési*, insensible, gelé, gelée, est gelé, est gelée, figé, figée"
+        "fourmis, fourmillement*, anesthési*, insensible, gelé, gelée, est gelé, est gelée, figé, figée, "
+        "sens rien, sens plus rien, sent plus rien, sens pu, sens pu rien, picote, picotte, engourdie d'un bord, "
+        "engourdi d'un bord, gelé d'un bord, dort et, comme chez le dentiste, cotonneux, cotonneuse, comme du carton, "
+        "comme en bois"
     ),
     C.LIMP: (
-        "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pendant, pend, ne répond plus, "
-        "répond plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, bouge plus, bouge pas, "
-        "lâche tout, lâche, me lâche, a lâché, flasque, tout lâcher, fais tout tomber, fait tomber tout, pèse une "
-        "tonne, de coton, en coton, en plomb, comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en "
-        "servir, ne marche plus, fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la "
-        "traîne, lâche les objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, "
-        "tombe des mains, de chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient "
-        "plus, tient plus, me tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus "
-        "rien tenir, m'échappe de la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme "
-        "morte, fait plus ce que je veux, fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée, "
-        "me tombe des doigts, me tombe des mains, tombe des doigts, fait ce qu'elle veut, tombe de la main, tombent "
-        "des mains, suit pu, suit plus, suit pas, répond pu, veut pu, veut plus bouger"
+        "sans force, plus de force, aucune force, mou, molle, mort, morte, ballant, pend, ne répond plus, répond "
+        "plus, répond pas, obéit plus, n'obéit plus, ne m'obéit plus, ne bouge plus, bouge plus, bouge pas, lâche "
+        "tout, lâche, me lâche, a lâché, flasque, tout lâcher, fais tout tomber, fait tomber tout, pèse une tonne, de "
+        "coton, en coton, en plomb, comme du plomb, inerte, plus de jus, se dérobe, dérobe, plus s'en servir, ne "
+        "marche plus, fonctionne plus, retombe, ne se lève plus, se lève plus, ne bouge, traîne, la traîne, lâche les "
+        "objets, lâche les choses, échappe des mains, m'échappe des mains, glisse des mains, tombe des mains, de "
+        "chiffon, en caoutchouc, comme s'il était pas à moi, plus à moi, pas à moi, ne tient plus, tient plus, me "
+        "tient plus, ne me porte plus, me porte plus, commande plus, plus aucune force, plus rien tenir, m'échappe de "
+        "la main, échappe de la main, répondent plus, tenais plus, tiens plus, comme morte, fait plus ce que je veux, "
+        "fait pas ce que je veux, peux plus lever, arrive pas à lever, paralysée, me tombe des doigts, me tombe des "
+        "mains, tombe des doigts, fait ce qu'elle veut, tombe de la main, tombent des mains, suit pu, suit plus, suit "
+        "pas, répond pu, veut pu, veut plus bouger, échappe tout, échappe les choses, échappe ma tasse, lâché ma "
+        "tasse, lâche ma tasse, tasse m'a échappé, fourchette tombe, tient plus la fourchette, tient plus la tasse, "
+        "serre plus, serre plus rien, agrippe plus, suit plus derrière, traîne derrière, traîne par terre, comme un "
+        "poids mort, tout mou, toute molle, molasse, pu de force, pus de force, obéit pas, obéit pu, en guenille, "
+        "comme une guenille, pend le long, le long du corps, "
+        "bras pendant, main pendante, pendante, pendant le long"
     ),
     C.WEAK: "faiblesse, faible, sans force, faiblard, plus de force",
     C.ONE_SIDE: ("d'un côté, côté gauche, côté droit, bras, jambe, moitié, d'un seul côté, du côté, hémicorps"),
@@ -155,19 +177,24 @@ CONCEPTS: dict[C, str] = {
         "mal parler, parle mal, parler mal, mal à parler, je parle tout de travers"
     ),
     C.SLURRED: (
-        "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, "
-        "dis n'importe quoi d'un coup, aphasie, aphasique, élocution trouble, mots sortent de travers, "
-        "trouve plus mes mots, trouve plus les mots, cherche mes mots d'un coup, langue pâteuse, langue épaisse, "
-        "parle bizarrement, parle de manière bizarre, mots ne sortent plus, mots sortent plus, bredouille, "
-        "marmonne, parle bizarre, j'articule plus, articule plus, bouche pâteuse d'un coup, sort que des betises, "
-        "arrive plus à parler, trouve pas mes mots, mots sortent pas, mots dans le désordre, mots mélangés, "
-        "langue lourde, langue qui fourche tout le temps, patate chaude, patate dans la bouche, je cause comme, "
-        "parle comme si, il sort autre chose, sort autre chose, autre chose qui sort, c'est un autre mot qui sort, "
-        "du mal à parler, mal à parler, du mal a parler, mal a parler, du mal à articuler, mal à articuler, du mal à "
-        "m'exprimer, du mal à trouver mes mots, mal à trouver mes mots, cherche mes mots, je parle mal, parle mal "
-        "d'un coup, parle très mal, parle tout mal, parle comme si j'avais bu, langue de bois d'un coup, mange mes "
-        "mots, mâche mes mots, mots viennent pas, mots viennent plus, mots se mélangent, mots se melangent, je dis "
-        "n'importe quoi, dis un mot pour un autre, un mot pour un autre, mots à la place des autres"
+        "bafouille, charabia, parle de travers, bouche pâteuse, parle comme un ivrogne, dis n'importe quoi d'un coup, "
+        "aphasie, aphasique, élocution trouble, mots sortent de travers, trouve plus mes mots, trouve plus les mots, "
+        "cherche mes mots d'un coup, langue pâteuse, langue épaisse, parle bizarrement, parle de manière bizarre, "
+        "mots ne sortent plus, mots sortent plus, bredouille, marmonne, parle bizarre, j'articule plus, articule "
+        "plus, bouche pâteuse d'un coup, sort que des betises, arrive plus à parler, trouve pas mes mots, mots "
+        "sortent pas, mots dans le désordre, mots mélangés, langue lourde, langue qui fourche tout le temps, patate "
+        "chaude, patate dans la bouche, je cause comme, parle comme si, il sort autre chose, sort autre chose, autre "
+        "chose qui sort, c'est un autre mot qui sort, du mal à parler, mal à parler, du mal a parler, mal a parler, "
+        "du mal à articuler, mal à articuler, du mal à m'exprimer, du mal à trouver mes mots, mal à trouver mes mots, "
+        "cherche mes mots, je parle mal, parle mal d'un coup, parle très mal, parle tout mal, parle comme si j'avais "
+        "bu, langue de bois d'un coup, mange mes mots, mâche mes mots, mots viennent pas, mots viennent plus, mots se "
+        "mélangent, mots se melangent, je dis n'importe quoi, dis un mot pour un autre, un mot pour un autre, mots à "
+        "la place des autres, mots tout mélangés, mots à l'envers, parle à l'envers, parle en charabia, plus capable "
+        "de parler, pas capable de parler, capable pu parler, peux plus parler, peux plus dire un mot, peux pas dire "
+        "un mot, plus un mot ne sort, aucun mot ne sort, plus aucun mot, mots restent coincés, mots restent bloqués, "
+        "langue paralysée, langue qui répond pas, langue répond plus, langue toute molle, bouche répond plus, bouche "
+        "toute molle, perdu l'usage de la parole, perdu la parole d'un coup, on comprend plus ce que je dis, comprend "
+        "plus ce que je dis, personne comprend ce que je dis"
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
@@ -183,7 +210,13 @@ CONCEPTS: dict[C, str] = {
         "voir double, mouches noires, mouches et, éclairs et, ombre qui monte, ombre dans l'oeil, "
         "rideau dans l'oeil, vois plus de l'oeil, vois que la moitié, deviens aveugle, vue floue d'un coup, "
         "flou d'un coup, flou de l'oeil, taches noires, flashs, flashes, moitié de ma vue, "
-        "je vois plus rien, vois plus rien, vision trouble d'un coup"
+        "je vois plus rien, vois plus rien, vision trouble d'un coup, "
+        "voit que la moitié, vois la moitié de, moitié de la télé, moitié de l'écran, moitié du visage des gens, "
+        "moitié des choses, il manque la moitié, manque la moitié de, plus rien de l'oeil, vois plus rien de l'oeil, "
+        "vois plus rien à gauche, vois plus rien à droite, vois plus à gauche, vois plus à droite, oeil éteint, oeil "
+        "s'est éteint, oeil est éteint, un oeil qui voit plus, oeil ne voit plus, oeil voit plus, vue partie, vue est "
+        "partie, vue s'en va, perdu la vue d'un, voile gris, voile gris devant, rideau gris, rideau qui descend, "
+        "rideau descend, rideau qui tombe, taches devant l'oeil, je vois double, vois deux télés, deux images"
     ),
     C.CONFUSED: (
         "confus, confuse, confusion, désorienté*, embrouillé*, à l'ouest, égaré*, hagard*, "
@@ -221,34 +254,37 @@ CONCEPTS: dict[C, str] = {
         "sans prévenir, instantané*, en quelques secondes, à l'instant, en un instant"
     ),
     C.FAINTED: (
-        "évanoui*, évanouis*, m'évanouir, évanouissement*, perdu connaissance, perte de connaissance, "
-        "perd connaissance, perds connaissance, perdre connaissance, perdu conscience, perte de conscience, "
-        "syncope*, tombé dans les pommes, tombée dans les pommes, tomber dans les pommes, tombe dans les pommes, "
-        "dans les pommes, tourné de l'œil, tourné de l'oeil, tourner de l'oeil, tournait .. de l'oeil, "
-        "tourne de l'œil, malaise, malaises, inconscient*, sans connaissance, effondré*, s'effondre, effondrer, "
-        "écroulé*, s'écrouler, s'écroule, m'écroule, collapsus, black out, blackout, trou noir, dans les vapes, "
-        "tombé raide, tombée raide, ne réagit plus, réagit plus, réagit pas, répond plus, ne répond pas, "
-        "ne se réveille pas, se réveille pas, se réveille plus, ne bouge plus par terre, ko, "
-        "pertes de connaissance, défailli, défaillir, tombé d'un coup, tombée d'un coup, parti dans les vapes, "
-        "inanimé*, lipothymie, tombé sans connaissance, perdu conaissance, perdu connaissances, écroulée, "
-        "tombé comme une masse, tombée comme une masse, tombé à la renverse, tombée à la renverse, "
-        "suis parti d'un coup, tout est devenu noir, je suis tombé raide, noir total, rideau noir et, "
+        "évanoui*, évanouis*, m'évanouir, évanouissement*, perdu connaissance, perte de connaissance, perd "
+        "connaissance, perds connaissance, perdre connaissance, perdu conscience, perte de conscience, syncope*, "
+        "tombé dans les pommes, tombée dans les pommes, tomber dans les pommes, tombe dans les pommes, dans les "
+        "pommes, tourné de l'œil, tourné de l'oeil, tourner de l'oeil, tournait .. de l'oeil, tourne de l'œil, "
+        "malaise, malaises, inconscient*, sans connaissance, effondré*, s'effondre, effondrer, écroulé*, s'écrouler, "
+        "s'écroule, m'écroule, collapsus, black out, blackout, trou noir, dans les vapes, tombé raide, tombée raide, "
+        "ne réagit plus, réagit plus, réagit pas, répond plus, ne répond pas, ne se réveille pas, se réveille pas, se "
+        "réveille plus, ne bouge plus par terre, ko, pertes de connaissance, défailli, défaillir, tombé d'un coup, "
+        "tombée d'un coup, parti dans les vapes, inanimé*, lipothymie, tombé sans connaissance, perdu conaissance, "
+        "perdu connaissances, écroulée, tombé comme une masse, tombée comme une masse, tombé à la renverse, tombée à "
+        "la renverse, suis parti d'un coup, tout est devenu noir, je suis tombé raide, noir total, rideau noir et, "
         "voile noir et je suis tombé*, ne se relève pas, se relève pas, ne bouge plus, bouge plus du tout, inerte, "
-        "plus conscient*, pas conscient*, n'arrive pas à la réveiller, n'arrive pas à le réveiller, "
-        "arrive pas à le réveiller, arrive pas à la réveiller, réponds plus, reprend pas connaissance, "
-        "parti en arrière, m'effondrer, tourné de l oeil, syncopes, tombe inanimé*, perdu .. connaissance, "
-        "perdu .. conscience, perdu un moment connaissance, répond pas, réponds pas, ne répond plus, "
-        "tourner de l oeil, absence au volant, absence, faire un malaise, fait un malaise, malaise vagal, "
-        "voile noir, réveillé par terre, réveillée par terre, réveillé au sol, effondré, effondrée, écroulé, "
-        "par terre .. répond, inconscient, inconsciente, allongé dans le couloir, failli m'évanouir, "
-        "failli tomber dans les pommes, failli tourner, m'evanouir, trouvé par terre, trouvée par terre, "
-        "retrouvé par terre, retrouvée par terre, retrouvé au sol, jambes ont lâché, jambes m'ont lâché, "
-        "malaise dans, j'ai sombré, suis tombé raide, tourne de l'oeil, je vais tomber dans les pommes, "
-        "je pars encore, je repars, "
-        "perdu la carte, perdre la carte, perds la carte, tombé faible, tombée faible, tombe faible, tomber faible, "
-        "tombée sans connaissance, perdu la map, pouf plus rien, pouf le noir, trou noir et, le trou noir, voile noir "
-        "et, plus rien le trou noir, tout est devenu noir et, noir complet et, tombé dans les vapes, tombée dans les "
-        "vapes, partie dans les vapes, j'ai fait un malaise, suis tombé comme une masse"
+        "plus conscient*, pas conscient*, n'arrive pas à la réveiller, n'arrive pas à le réveiller, arrive pas à le "
+        "réveiller, arrive pas à la réveiller, réponds plus, reprend pas connaissance, parti en arrière, m'effondrer, "
+        "tourné de l oeil, syncopes, tombe inanimé*, perdu .. connaissance, perdu .. conscience, perdu un moment "
+        "connaissance, répond pas, réponds pas, ne répond plus, tourner de l oeil, absence au volant, absence, faire "
+        "un malaise, fait un malaise, malaise vagal, voile noir, réveillé par terre, réveillée par terre, réveillé au "
+        "sol, effondré, effondrée, écroulé, par terre .. répond, inconscient, inconsciente, allongé dans le couloir, "
+        "failli m'évanouir, failli tomber dans les pommes, failli tourner, m'evanouir, trouvé par terre, trouvée par "
+        "terre, retrouvé par terre, retrouvée par terre, retrouvé au sol, jambes ont lâché, jambes m'ont lâché, "
+        "malaise dans, j'ai sombré, suis tombé raide, tourne de l'oeil, je vais tomber dans les pommes, je pars "
+        "encore, je repars, perdu la carte, perdre la carte, perds la carte, tombé faible, tombée faible, tombe "
+        "faible, tomber faible, tombée sans connaissance, perdu la map, pouf plus rien, pouf le noir, trou noir et, "
+        "le trou noir, voile noir et, plus rien le trou noir, tout est devenu noir et, noir complet et, tombé dans "
+        "les vapes, tombée dans les vapes, partie dans les vapes, j'ai fait un malaise, suis tombé comme une masse, "
+        "tombé raide par terre, me suis étalé de tout mon long, étalée de tout mon long, je vais m'évanouir, vais "
+        "m'évanouir, vais tourner de l'oeil, vais tomber dans les pommes, vais perdre connaissance, sur le point de "
+        "m'évanouir, sur le point de tomber dans les pommes, proche de perdre connaissance, presque perdu "
+        "connaissance, j'ai passé out, passé out, jme suis évanoui, jme suis evanoui, me suis evanouie, suis parti "
+        "dans les vaps, perdu les pédales et tombé, mes jambes se sont dérobées, jambes se sont dérobées, plus de son "
+        "plus d'image, tout devient noir, tout noir et"
     ),
     C.CAME_ROUND: (
         "réveillé*, revenu à moi, revenue à moi, repris connaissance, repris conscience, retrouvé*, "
@@ -263,7 +299,9 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SEIZURE: (
         "convuls*, épilep*, crise d'épilepsie, crise épileptique, crise comitiale, crise convulsive, "
-        "crises d'épilepsie, spasmes partout"
+        "crises d'épilepsie, spasmes partout, "
+        "convulsions, convulse, convulsé, il convulse, elle convulse, grand mal, secousses partout, tremblé de tout "
+        "mon corps et, mordu la langue, mordu ma langue, me suis mordu la langue, je me suis pissé dessus en crise"
     ),
     C.JERKING: (
         "secousses dans tout, secousses partout, secoué* sans contrôle, tremblements incontrôl*, "
@@ -299,30 +337,40 @@ CONCEPTS: dict[C, str] = {
         "arrive pas à respirer, arrive plus à respirer, n'arrive pas à respirer, n'arrive plus à respirer, peux pas "
         "respirer, peux plus respirer, peut plus respirer, respire plus, ne respire plus, respire pas, respire plus "
         "bien, respire très mal, respire à peine, étouff*, j'étouffe, jétouffe, jetouffe, suffoqu*, asphyxi*, "
-        "asphyxie, m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, impossible "
-        "de respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans "
-        "eau, l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, arrive plus a "
+        "asphyxie, m'étrangle, s'étrangle, étrangle, difficultés respiratoires, détresse respiratoire, impossible de "
+        "respirer, cherche l'air, cherche mon air, cherche son air, cherche mon souffle, halète comme, noie sans eau, "
+        "l'air ne passe plus, air ne rentre, air passe plus, air passe pas, sais plus respirer, arrive plus a "
         "respirer, respiration difficile, respiration bloquée, ne respire pas, cherche à respirer, ne rentre plus, "
         "l'air rentre plus, air rentre pas, respire presque plus, a arrêté de respirer, arrêté de respirer, peux à "
         "peine respirer, arrive à peine à respirer, peine à reprendre mon souffle, arrive plus du tout à respirer, "
         "respirer j'arrive pas, respirer je peux pas, arrive plus à reprendre, manque d'air, s'étouffe, étouffais, "
         "étouffe, mousse rose, beaucoup de mal à respirer, misère à respirer, avalé de travers, fausse route, plus "
         "d'air, suffoque, coincé dans la gorge, respire mal, à peine respirer, l'air passe plus, lèvres bleues, "
-        "devient bleu, me noie, souffle coupé d'un coup, râle, arrive pas à inspirer, comme un poisson, poisson "
-        "hors de l'eau, cherche son souffle, siffle en respirant, côtes qui se creusent, tirage, ça siffle fort, on "
-        "l'entend siffler, l'air ne rentre plus, l'air rentre pas, l'air passe pas, en train d'étouffer, en train "
-        "de m'étouffer, j'étouffais, suffoquais, en train de suffoquer, m'étouffe, m'étouffais, étranglais"
+        "devient bleu, me noie, souffle coupé d'un coup, râle, arrive pas à inspirer, comme un poisson, poisson hors "
+        "de l'eau, cherche son souffle, siffle en respirant, côtes qui se creusent, tirage, ça siffle fort, on "
+        "l'entend siffler, l'air ne rentre plus, l'air rentre pas, l'air passe pas, en train d'étouffer, en train de "
+        "m'étouffer, j'étouffais, suffoquais, en train de suffoquer, m'étouffe, m'étouffais, étranglais, crise "
+        "d'asthme, crises d'asthme, crise d'asthme qui passe pas, me noie de l'intérieur, comme si je me noyais, "
+        "l'impression de me noyer, impression de me noyer, sous l'eau sans air, respirer dans une paille, respire "
+        "dans une paille, poumons se remplissent, poumons pleins d'eau, poumons bloqués, poumons fermés, poumons "
+        "s'ouvrent plus, rien ne rentre dans mes poumons, rien ne rentre dans les poumons, rien rentre dans, l'air "
+        "rentre pu, l'air veut pas rentrer, l'air veut plus rentrer, pogne pas mon air, pogne plus mon air, pogner "
+        "mon air, chercher mon air, cherche de l'air, gaspe, coincé dans la trachée, passé dans la trachée, passé de "
+        "travers et, passé par le mauvais trou, avalé de travers et, bloqué dans la gorge et je, deux mots et je "
+        "dois, deux mots puis je dois, reprendre mon air à chaque mot, souffle entre chaque mot, finir mes phrases, "
+        "peux pas finir une phrase, arrive pas à finir mes phrases"
     ),
     C.AIR_HUNGER: (
-        "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, "
-        "mon souffle coupé, souffle coupé, souffle se coupe, court d'air, pas assez d'air, "
-        "trouve plus mon souffle, trouve pas mon souffle, respirer devient, du mal à respirer, "
-        "mal à respirer, mal a respirer, peine à respirer, difficulté à respirer, "
-        "difficultés à respirer, gêne respiratoire, galère à respirer, respire mal, sans air, "
-        "plus d'air, plus dair, pas d'air, plus de souffle, respirer difficile*, respiration coupée, "
-        "respiration siffl*, manque d'oxygène, respire vite, respire très vite, respiration rapide, "
-        "respirer est devenu, me manque de l'air, manque de l air, le souffle me manque, "
-        "souffle me manque, plus de respiration, oppressé pour respirer"
+        "manque d'air, manque dair, manque de l'air, manque l'air, manque de souffle, manque le souffle, mon souffle "
+        "coupé, souffle coupé, souffle se coupe, court d'air, pas assez d'air, trouve plus mon souffle, trouve pas "
+        "mon souffle, respirer devient, du mal à respirer, mal à respirer, mal a respirer, peine à respirer, "
+        "difficulté à respirer, difficultés à respirer, gêne respiratoire, galère à respirer, respire mal, sans air, "
+        "plus d'air, plus dair, pas d'air, plus de souffle, respirer difficile*, respiration coupée, respiration "
+        "siffl*, manque d'oxygène, respire vite, respire très vite, respiration rapide, respirer est devenu, me "
+        "manque de l'air, manque de l air, le souffle me manque, souffle me manque, plus de respiration, oppressé "
+        "pour respirer, cherche mon souffle, mon souffle trouve pas, souffle trop court, souffle très court, souffle "
+        "court même, à court d'air, à court de souffle même, mq d'air, mank d'air, manke d'air, manque d air, l'air "
+        "me manque, l'oxygène me manque, plus une goutte d'air"
     ),
     C.BREATHLESS: (
         "essouffl*, à bout de souffle, bout de souffle, plus de souffle, hors d'haleine, haletant*, halète*, "
@@ -389,16 +437,24 @@ CONCEPTS: dict[C, str] = {
         "litre"
     ),
     C.HAEMORRHAGE: (
-        "hémorragie*, hémorragique, ulcère qui saigne, ulcère qui saignait, ulcère hémorragique, pisse le sang, "
-        "vide de mon sang, vide de son sang, me vide de, saigne à mort, melena, méléna, marc de café, "
-        "saignement interne, ça gicle, ca gicle, gicle, à flots, a flots, serviette trempée, serviettes trempées, "
-        "serviette toutes, protection toutes, crache du sang, vomis du sang, vomi du sang, plein de sang, "
-        "plein la cuvette, me vide de mon sang, du sang partout, sang partout, baigne dans le sang, hémorragie, "
-        "arrête pas de saigner, saigne beaucoup, saigne sans arrêt, sang qui coule, perds beaucoup de sang, "
-        "perds plein de sang, flaque de sang, sang à gros, caillots, tousse du sang, sang dans les urines, "
-        "pisse du sang, urine du sang, varice a pété, varice pétée, varice éclatée, varice a éclaté, "
-        "ça fait un jet, fait un jet, gros caillot, sorti un caillot, cuvette .. rouge, toilettes .. rouge, "
-        "wc .. rouge"
+        "hémorragie*, hémorragique, ulcère qui saigne, ulcère qui saignait, ulcère hémorragique, pisse le sang, vide "
+        "de mon sang, vide de son sang, me vide de, saigne à mort, melena, méléna, saignement interne, ça gicle, ca "
+        "gicle, gicle, à flots, a flots, serviette trempée, serviettes trempées, serviette toutes, protection toutes, "
+        "crache du sang, vomis du sang, vomi du sang, plein de sang, plein la cuvette, me vide de mon sang, du sang "
+        "partout, sang partout, baigne dans le sang, hémorragie, arrête pas de saigner, saigne beaucoup, saigne sans "
+        "arrêt, sang qui coule, perds beaucoup de sang, perds plein de sang, flaque de sang, sang à gros, caillots, "
+        "tousse du sang, sang dans les urines, pisse du sang, urine du sang, varice a pété, varice pétée, varice "
+        "éclatée, varice a éclaté, ça fait un jet, fait un jet, gros caillot, sorti un caillot, cuvette .. rouge, "
+        "toilettes .. rouge, wc .. rouge, ça pisse le sang, pissait le sang, sang qui pisse, sang gicle, sang qui "
+        "gicle, gicle du sang, sang coule à flots, sang à flots, saigne comme un boeuf, saigne comme un bœuf, saigne "
+        "comme un cochon, saigne à flots, plein de sang partout, mare de sang, serviettes pleines de sang, serviette "
+        "pleine de sang, serviette trempée de sang, pansement trempé de sang, traverse le pansement, traverse les "
+        "pansements, une serviette par heure, serviettes par heure, vomit du sang, craché du sang, toussé du sang, "
+        "caillots de sang, gros caillots, selles noires, selles noires comme du goudron, caca noir, noir comme du "
+        "goudron, sang dans les selles, sang dans la cuvette, cuvette pleine de sang, cuvette rouge, sang rouge dans "
+        "les toilettes, sang dans le vomi, sang par l'anus, saigne de l'anus, "
+        "comme du marc de café, du marc de café vomi, "
+        "marc de café"
     ),
     C.VOMIT: (
         "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "
@@ -422,7 +478,16 @@ CONCEPTS: dict[C, str] = {
         "tas de médicaments, poignée de cachets, poignée de médicaments, tous mes médicaments, tous mes cachets, "
         "tous les cachets, tous les comprimés, le double de mes, le double de ma dose, deux fois mon insuline, "
         "deux fois l'insuline, insuline deux fois, trompé de médicament, trompée de médicament, trop de cachets, "
-        "trop de médicaments, mélangé mes médicaments, vidé le pilulier, vidé mon pilulier, vidé le semainier"
+        "trop de médicaments, mélangé mes médicaments, vidé le pilulier, vidé mon pilulier, vidé le semainier, "
+        "pris tous les, avalé tous les, avalé la boîte, avalé toute la, avalé une boîte, avalé la plaquette, gobé "
+        "tous, gobé la boîte, gobé toute, pris la boîte, pris toute la boîte, pris une boîte entière, pris toute la "
+        "plaquette, vidé la boîte, vidé la plaquette, vidé le flacon, bu le flacon, pilulier de mon, pilulier de ma, "
+        "médicaments de mon mari, médicaments de ma femme, médicaments de mon épouse, cachets de mon mari, cachets de "
+        "ma femme, comprimés de mon mari, comprimés de ma femme, pris ceux de mon mari, pris ceux de ma femme, "
+        "pilules de mon mari, pilules de ma femme, pris mes cachets deux fois, pris mes médicaments deux fois, pris "
+        "mes médocs deux fois, pris mes pilules deux fois, repris mes cachets, repris mes médicaments par erreur, "
+        "pris la dose deux fois, la semaine entière, toute la semaine d'un coup, trop de gouttes, trop de pilules, "
+        "trop de doliprane, trop de médocs"
     ),
     C.TOOK: (
         "pris, prise, prends, prenais, avalé*, avale, avaler, gobé*, ingurgit*, ingér*, injecté*, piqué*, fait, "
@@ -480,7 +545,12 @@ CONCEPTS: dict[C, str] = {
         "un terme à mes jours, disparaître pour de bon ce soir, se jeter, se supprimer, me zigouiller, "
         "foutre en l air, me jeter sous, me jeter du, mettre fin a mes jours, me foutre sous, "
         "sauter du pont, sauter par la fenetre, me jeter par, finir avec tout ça, en finir ce soir, "
-        "m'oter la vie, me trancher, tirer une balle, avaler tout pour, foncer dans un arbre"
+        "m'oter la vie, me trancher, tirer une balle, avaler tout pour, foncer dans un arbre, "
+        "vais sauter du, vais me jeter, vais me balancer, je vais me foutre, je vais me tuer, vais me suicider, je me "
+        "suicide, jvais me tuer, jvais me suicider, m'en débarrasser de la vie, corde au cou, la corde est prête, "
+        "corde est attachée, lame sur mon poignet, lame sur le poignet, couteau sur la gorge, couteau sous la gorge, "
+        "fusil dans la bouche, au bord du pont, au bord du quai et, debout sur le parapet, sur le parapet, enjambé la "
+        "rambarde, enjamber la rambarde, prêt à sauter, prête à sauter"
     ),
     C.CUT_SELF: (
         "taillad*, ouvert les veines, ouvrir les veines, me coupe exprès, coupé exprès, coupée exprès, "
@@ -505,10 +575,14 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FAREWELL: (
         "lettre d'adieu, lettres d'adieu, mot d'adieu, lettre de suicide, dit adieu, fait mes adieux, mes adieux, "
-        "laissé une lettre, écrit une lettre à mes enfants, écrit mes adieux, adieu à tous, lettre pour les "
-        "enfants, je ne serai plus là, serai plus là, après ce soir, apres ce soir, adieu, message d'adieu, dire "
-        "adieu, m'écrire adieu, dis adieu, dernier message, occupe toi de mes enfants, quand je serai plus là, vous "
-        "me reverrez pas, adieu tout le monde, adieu pour toujours, ce soir adieu, mon dernier message"
+        "laissé une lettre, écrit une lettre à mes enfants, écrit mes adieux, adieu à tous, lettre pour les enfants, "
+        "je ne serai plus là, serai plus là, après ce soir, apres ce soir, adieu, message d'adieu, dire adieu, "
+        "m'écrire adieu, dis adieu, dernier message, occupe toi de mes enfants, quand je serai plus là, vous me "
+        "reverrez pas, adieu tout le monde, adieu pour toujours, ce soir adieu, messages d'adieu, vidéo d'adieu, "
+        "texto d'adieu, c'est mon dernier message, adieu et merci, vous ne me reverrez plus, me reverrez pas, me "
+        "reverras plus, dites à mes enfants que je les aime, occupez vous de mes enfants quand, occupez vous de mon "
+        "chat quand, quand je ne serai plus là, quand je serai mort, quand je serai morte, "
+        "mon dernier message"
     ),
     C.READY: (
         "préparé*, prêt*, devant moi, mis de côté, à côté de moi, stock*, accumul*, sous la main, en réserve, "
@@ -557,7 +631,19 @@ CONCEPTS: dict[C, str] = {
         "mieux si j'étais pas là, jamais me reveiller, me réveiller jamais, dormir et ne plus me réveiller, aimerais "
         "mieux être mort, aimerais mieux être morte, préférerais être mort, préférerais être morte, voudrais ne plus "
         "être là, pu le goût de vivre, plus goût à rien, voulais plus vivre, envie d'en finir, serais mieux mort, "
-        "serais mieux morte, le monde serait mieux sans moi, si j'existais plus, si j'existais pas"
+        "serais mieux morte, le monde serait mieux sans moi, si j'existais plus, si j'existais pas, "
+        "envie de crever, envie d'être mort, envie d'être morte, envie que ça s'arrête, envie que tout s'arrête, que "
+        "tout s'arrête pour de bon, je veux mourir, j veux mourir, j'veux mourir, veu mourir, vx mourir, je veux "
+        "crever, veux crever, voudrais crever, j'aimerais mourir, aimerais être mort, aimerais être morte, aimerais "
+        "ne plus être là, si je pouvais ne plus me réveiller, si je pouvais mourir, si seulement je pouvais mourir, "
+        "qu'on m'achève, achevez moi, je mérite de mourir, vie vaut plus la peine, vie ne vaut plus la peine, vaut "
+        "plus la peine d'être vécue, vaut pas la peine d'être vécue, aucune envie de vivre, ras le bol de vivre, "
+        "tanné de vivre, tannée de vivre, écoeuré de vivre, en ai assez de vivre, assez de vivre, dégoûté de la vie, "
+        "dégoûtée de la vie, veux plus continuer à vivre, veux pas me réveiller, voudrais pas me réveiller, voudrais "
+        "m'endormir et, dormir et plus me réveiller, dormir pour de bon, personne me pleurerait, manquerais à "
+        "personne, je manquerai à personne, tout le monde serait mieux sans moi, serait mieux sans moi, vivraient "
+        "mieux sans moi, débarrassés de moi, débarrasser de moi, serais pas né, jamais être né, jamais être née, "
+        "aurais préféré ne pas naître"
     ),
     C.HOPELESS: (
         "à quoi bon, a quoi bon, plus rien n'a de sens, rien n'a de sens, rien n'a plus de sens, n'a plus de sens, "
@@ -619,7 +705,10 @@ CONCEPTS: dict[C, str] = {
         "fait grossir, cheveux tombent, 300 calories, 500 calories, rends tout ce que je mange, vomis tout, plus "
         "mes règles, dégoûte mon corps, touche presque plus à mon assiette, touche plus à mon assiette, rien ne "
         "passe depuis, touche plus à la nourriture, touche presque plus à la, j'avale plus rien depuis, mange plus "
-        "rien depuis, plus rien mangé depuis"
+        "rien depuis, plus rien mangé depuis, "
+        "vomis après les repas, vomis après manger, vomis ce que je mange, me fait vomir exprès, veux être maigre, "
+        "veux etre maigre, être maigre, trop grosse pour manger, pas le droit de manger, je mange plus rien, jmange "
+        "plus rien, jmange rien, je mange rien depuis"
     ),
     C.ON_PURPOSE: (
         "exprès, volontairement, pour maigrir, pour perdre du poids, pour pas grossir, "
@@ -656,7 +745,10 @@ CONCEPTS: dict[C, str] = {
         "brûlante et rouge, toute rouge, rouge et dur*, chaude, chaud, brûlante, violacé*, rouge, "
         "brulante, bleuâtre, dur et chaud"
     ),
-    C.CLOT: ("phlébite*, thrombose*, caillot dans, thrombus, embolie pulmonaire, tvp, caillot de sang, caillot"),
+    C.CLOT: (
+        "phlébite*, thrombose*, caillot dans, thrombus, embolie pulmonaire, tvp, caillot de sang, caillot, "
+        "phlébite, thrombose"
+    ),
     C.CLOSING: (
         "se serre, serre, se ferme, ferme, se referme, se bloque, bloque, bloquée, obstru*, étroite, "
         "rétréci*, se resserre, resserre, gonfle, nouée, avaler, n'arrive plus à avaler, "
@@ -673,7 +765,11 @@ CONCEPTS: dict[C, str] = {
         "gratte partout et, gorge gonfle, gorge enfle, langue enfle, langue enflée, visage enfle, visage enflé, "
         "visage tout gonflé, lèvres enflées, lèvres enflent, paupières gonflées, urticaire géante, plus avaler, "
         "peux plus avaler, boutons partout et, stylo adrénaline, auto injecteur, piqué l'adrénaline, "
-        "ressemble a un crapaud, comme un crapaud, je ressemble a un crapaud, ressemble à un crapaud"
+        "ressemble a un crapaud, comme un crapaud, je ressemble a un crapaud, ressemble à un crapaud, "
+        "langue qui gonfle, langue a gonflé, langue épaissit, lèvres qui gonflent, lèvres ont doublé, lèvres ont "
+        "triplé, babines enflées, face enflée, yeux gonflés fermés, gorge qui gonfle, gorge se ferme, gorge se "
+        "bloque, gorge bloquée, epipen, anapen, jext, piqué dans la bouche, piquée dans la bouche, piqué à la langue, "
+        "guêpe dans la bouche, abeille dans la bouche"
     ),
     C.RASH: (
         "urticaire, boutons partout, plaques rouges, plaques sur tout, couvert* de plaques, "
@@ -710,7 +806,11 @@ CONCEPTS: dict[C, str] = {
     C.EFFORT: (
         "en faisant, pendant, exercice*, exo, exos, test, marche, marchant, en marchant, entraînement, "
         "séance, levers de chaise, en me levant, depuis la, squat*, nouveau, nouvelle, gym, étirement*, "
-        "depuis hier, vélo, course, sport, en descendant, avant ça allait"
+        "depuis hier, vélo, course, sport, en descendant, avant ça allait, "
+        "test des marches, test de marche, test de la chaise, test d'équilibre, lever de chaise, montée de genoux, "
+        "squats, pompes, abdos, fentes, gainage, planche, burpees, cardio, zumba, pilates, yoga, aquagym, natation, "
+        "footing, jogging, marche nordique, rando, randonnée, tapis, elliptique, rameur, haltères, élastique, "
+        "musculation, muscu, step"
     ),
     # falls, sugar, water
     C.HEAD: "tête, tete, crâne, crane, tempe, front, nuque, caboche, derriere la tete",
@@ -725,7 +825,11 @@ CONCEPTS: dict[C, str] = {
         "dans la tempe, sur la tete, cogné la tête, cognée la tête, tapé la tête, tapée la tête, coup à la tête, "
         "tête contre, tombé tête, sang de l'oreille, sang par l'oreille, saigne derriere la tete, "
         "saigne de la tete, bosse énorme, bosse au front, bosse sur le front, pété le crane, pété le crâne, "
-        "ouvert le crâne, fendu le crâne, liquide clair, chute de vélo sans casque, sans casque"
+        "ouvert le crâne, fendu le crâne, liquide clair, chute de vélo sans casque, sans casque, "
+        "traumatisme crânien, commotion cérébrale, fracture du crâne, crâne ouvert, ouvert la tête, tête ouverte, mal "
+        "de tête depuis la chute, maux de tête depuis la chute, mal à la tête depuis la chute, mal à la tête depuis "
+        "que je suis tombé, vomis depuis la chute, vomi depuis la chute, somnolent depuis la chute, oeuf sur la tête, "
+        "bosse énorme sur la tête, pupille dilatée, pupilles inégales"
     ),
     C.THINNERS: "anticoagulant*, previscan, eliquis, xarelto, coumadine, sous anticoagulant",
     C.SUGAR: "sucre, glycémie, glycemie, dextro, glucose, diabète",
@@ -734,7 +838,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.HYPO: (
         "hypo, hypoglycémi*, hypoglycemi*, en hypo, malaise hypo, hypos, sucre bas, glycémie basse, hypo sévère, "
-        "chute de sucre, chute de glycémie, en hypoglycémie, trop piqué avant de manger, trop d'insuline"
+        "chute de sucre, chute de glycémie, en hypoglycémie, trop piqué avant de manger, trop d'insuline, "
+        "hypoglycémie, hypoglycemie, grosse hypo, faire une hypo, fais une hypo, sucre trop bas, sucre dans les "
+        "talons, sucre à terre, sucre est bas, glycémie trop basse, glycémie dans les chaussettes, glycémie qui "
+        "remonte pas, glycémie remonte pas, capteur bipe bas, capteur sonne bas, lecteur affiche lo, affiche lo, "
+        "marque lo"
     ),
     C.INHALER: (
         "ventoline, inhalateur, asthme, pompe, spray, le bleu, bombe, salbutamol, aérosol, "
@@ -751,10 +859,16 @@ CONCEPTS: dict[C, str] = {
         "au bord de la falaise, au bord du vide, enjambé, bord des rails, au bord des rails, bord du quai"
     ),
     C.URINATE: "uriner, pisser, faire pipi, pipi, vider ma vessie, vessie",
-    C.GROIN: "entrejambe, l entrejambe, entre les jambes, l aine, parties intimes, le périnée, en selle",
+    C.GROIN: (
+        "entrejambe, l entrejambe, entre les jambes, l aine, parties intimes, le périnée, en selle, en m'essuyant, "
+        "m'essuie, quand je m'essuie, papier toilette, périnée, vulve, pénis"
+    ),
     C.FAST_RATE: ("cent cinquante, cent soixante, cent soixante dix, cent quatre vingts, deux cents par minute"),
     C.METER: ("appareil, lecteur, capteur, dextro, diabétique"),
-    C.SHAKY: "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*",
+    C.SHAKY: (
+        "trembl*, tremblote, sueur*, transpir*, transpire, sue, en nage, grelott*, "
+        "trempée de sueur, trempé de sueur, en sueur"
+    ),
     # a cry for help
     C.CRY: (
         "au secours, à l'aide, a l'aide, sos, envoyez de l'aide, envoyez les secours, besoin d'aide tout de suite, "
@@ -806,7 +920,9 @@ CONCEPTS: dict[C, str] = {
         "pas, plus de, n ai plus, n a plus, n est plus, ne suis plus, ne fait plus, ne sens plus, "
         "n avais plus, aucun, aucune, sans, jamais, ni, non plus, rien, nulle, zéro, plus aucune, "
         "plus aucun, pas de, pas eu, exempt de, nul, nullement, guère, même pas, pas la moindre, "
-        "pas le moindre, plus rien, personne, pas besoin, pas la peine, nul besoin, zéro souci de, plus d"
+        "pas le moindre, plus rien, personne, pas besoin, pas la peine, nul besoin, zéro souci de, plus d, "
+        "ne sont plus, n'est plus, n'ai plus, n'a plus, n'ont plus, ne sont pas, ne suis pas, chu pas, chus pas, y a "
+        "pas, ya pas, y'a pas, ya plus, y a plus, pantoute, aucunement, jamais eu de"
     ),
     C.NO_AFTER: (
         "non, aucun, aucune, pas, jamais, rien, négatif, néant, plus, pas du tout, absent, zéro, nada, "
@@ -831,10 +947,12 @@ CONCEPTS: dict[C, str] = {
         "bien, très bien, normal*, ok, parfait*, nickel, impeccable, calme, régulier, sans souci, sans problème, "
         "pareil*, tranquille, au top, correct*, va bien, va très bien, rien, content, contente, heureux, heureuse, "
         "fier, fière, ravi*, satisfait*, top, ça fait du bien, agréable, comme un aigle, comme un lynx, comme une "
-        "horloge, comme un charme, comme un bébé, comme un loir, comme neuf, comme neuve, comme un jeune homme, "
-        "comme un gardon, au poil, tout est normal, impec, super soirée, super, génial, trop bien, c'était super, "
-        "c'était génial, bonne soirée, chouette, formidable, aucun problème, "
-        "c'est normal, normal, comme prévu, tout roule, comme il faut, c'est le but"
+        "horloge, comme un charme, comme un bébé, comme un loir, comme neuf, comme neuve, comme un jeune homme, comme "
+        "un gardon, au poil, tout est normal, impec, super soirée, super, génial, trop bien, c'était super, c'était "
+        "génial, bonne soirée, chouette, formidable, aucun problème, c'est normal, normal, comme prévu, tout roule, "
+        "comme il faut, c'est le but, ça va nickel, va nickel, vont bien, va super, se passe bien, redescendu, "
+        "redescendue, revenu à la normale, rien à signaler, ras, nickel chrome, tiguidou, correct, ça va numéro un, "
+        "pas de souci, tout va bien"
     ),
     C.PAST: (
         "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, mois "
@@ -859,13 +977,16 @@ CONCEPTS: dict[C, str] = {
         "y a des semaines, y a deux semaines, y a trois semaines, paralysie faciale ancienne, ancienne paralysie, "
         "au printemps, l'été dernier, l'hiver dernier, l'automne dernier, à noël dernier, à pâques, quand j'étais "
         "petite, étant jeune, étant petit, étant petite, étant ado, jeune je, au service militaire, pendant le "
-        "service militaire, c'était en ####, mon mariage en"
+        "service militaire, c'était en ####, mon mariage en, "
+        "c'était en 20##, c'était en 19##, il y a dix ans, il y a vingt ans, il y a trente ans, il y a cinq ans, il y "
+        "a quinze ans, en 20##, en 19##, à 12 ans, quand j'avais ## ans"
     ),
     C.NOW: (
-        "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, "
-        "à l'instant, depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, "
-        "en train de, cette nuit, viens de, vient de, toujours pas passé, là là, ce soir, depuis 20 min, "
-        "à nouveau, de nouveau, encore ce matin, mtn, tout de suite, et là"
+        "maintenant, aujourd'hui, aujourdhui, en ce moment, ce matin, actuellement, là maintenant, à l'instant, "
+        "depuis ce matin, depuis hier, depuis une heure, depuis tout à l'heure, en train de, cette nuit, viens de, "
+        "vient de, toujours pas passé, là là, ce soir, depuis 20 min, à nouveau, de nouveau, encore ce matin, mtn, "
+        "tout de suite, "
+        "et là je, et là j', et là ça, et là c', et là mon, et là ma, et là il, et là elle, et maintenant"
     ),
     C.JUST_NOW: (
         "viens de, vient de, à l'instant, y a 5 min, il y a cinq minutes, minutes, min, tout juste, "
@@ -884,7 +1005,9 @@ CONCEPTS: dict[C, str] = {
         "lu un article, rêvé, rêve, est ce normal, c'est normal, au cas où, ne pense pas, pense pas que, "
         "article, peut il, peut elle, c'est quoi, que faire en cas, curiosité, quels sont, quelles sont, "
         "à quoi ressemble, différence entre, je me demande si, inquiet de, inquiète de, peut provoquer, "
-        "reconnaît"
+        "reconnaît, "
+        "à partir de combien, on parle d, ça veut dire quoi, que veut dire, signifie, effet secondaire, effets "
+        "secondaires, c'est courant, est courant, fréquent avec, normal d'avoir"
     ),
     C.OTHERS: (
         "mère, maman, père, papa, mari, femme, épouse, fils, fille, ami, amie, voisin, voisine, frère, sœur, soeur, "

@@ -155,6 +155,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("low_sugar", EMERGENCY, C.HYPO)
     yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SUGAR_LOW)
     yield sign("low_sugar", EMERGENCY, C.METER, C.SUGAR_LOW, C.SHAKY)
+    yield sign("low_sugar", EMERGENCY, (C.METER, C.SUGAR), C.SHAKY, (C.CONFUSED, C.SENSELESS))
     yield sign("low_sugar", EMERGENCY, C.SUGAR, C.SHAKY, sure=False)
     yield sign("cannot_pass_water", EMERGENCY, C.CANNOT, C.URINATE)
     yield sign("cannot_pass_water", EMERGENCY, C.GROIN, C.NUMB)
