@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.de_amiss import AMISS
 from core.language.de_everyday import EVERYDAY
 from core.language.de_questions import QUESTIONS
-from core.language.de_requests import REQUESTS
+from core.language.de_requests import JOINTS, REQUESTS
 from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -239,5 +239,6 @@ GERMAN = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
 )

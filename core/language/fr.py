@@ -8,7 +8,7 @@ from decimal import Decimal
 from core.language.fr_amiss import AMISS
 from core.language.fr_everyday import EVERYDAY
 from core.language.fr_questions import QUESTIONS
-from core.language.fr_requests import REQUESTS
+from core.language.fr_requests import JOINTS, REQUESTS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -231,5 +231,6 @@ FRENCH = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
 )
