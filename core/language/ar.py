@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.ar_amiss import AMISS
 from core.language.ar_everyday import EVERYDAY
 from core.language.ar_questions import QUESTIONS
-from core.language.ar_requests import REQUESTS
+from core.language.ar_requests import JOINTS, REQUESTS
 from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -242,6 +242,7 @@ ARABIC = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
     openers=OPENERS,
     no_openers=NO_OPENERS,

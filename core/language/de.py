@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.de_amiss import AMISS
 from core.language.de_everyday import EVERYDAY
 from core.language.de_questions import QUESTIONS
-from core.language.de_requests import REQUESTS
+from core.language.de_requests import JOINTS, REQUESTS
 from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_spoken import DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
@@ -247,5 +247,6 @@ GERMAN = Lexicon(
     statements=STATEMENTS,
     no_openers=NO_OPENERS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
 )

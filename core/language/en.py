@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.en_amiss import AMISS
 from core.language.en_everyday import EVERYDAY
 from core.language.en_questions import QUESTIONS
-from core.language.en_requests import REQUESTS
+from core.language.en_requests import JOINTS, REQUESTS
 from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -236,6 +236,7 @@ ENGLISH = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
     openers=OPENERS,
     no_openers=NO_OPENERS,

@@ -7,7 +7,7 @@ from decimal import Decimal
 from core.language.es_amiss import AMISS
 from core.language.es_everyday import EVERYDAY
 from core.language.es_questions import QUESTIONS
-from core.language.es_requests import REQUESTS
+from core.language.es_requests import JOINTS, REQUESTS
 from core.language.es_signs import ANSWERS, CONCEPTS
 from core.language.es_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
@@ -211,6 +211,7 @@ SPANISH = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
     openers=OPENERS,
     no_openers=NO_OPENERS,

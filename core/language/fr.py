@@ -8,7 +8,7 @@ from decimal import Decimal
 from core.language.fr_amiss import AMISS
 from core.language.fr_everyday import EVERYDAY
 from core.language.fr_questions import QUESTIONS
-from core.language.fr_requests import REQUESTS
+from core.language.fr_requests import JOINTS, REQUESTS
 from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_spoken import CLOSERS, DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
@@ -240,5 +240,6 @@ FRENCH = Lexicon(
     no_openers=NO_OPENERS,
     closers=CLOSERS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
 )

@@ -166,6 +166,17 @@ class Request(StrEnum):
     """What a coach asks for in plain words. A text that fits several is the first of them."""
 
     # about one client, whose name is in the text
+    CORRECT = "correct"  # a reading; only the client can
+    ADD = "add"  # a measure to their plan
+    DROP = "drop"  # a measure from it
+    PRIVATE = "private"  # they should not see their numbers
+    DAY = "day"  # of their check-in
+    PAUSE = "pause"  # only the client can
+    HAND_OVER = "hand_over"
+    BASELINE = "baseline"  # a new one
+    RENAME = "rename"
+    END = "end"
+    DONE = "done"  # what was done about a flag
     EXPORT = "export"
     PAGE = "page"
     PICTURE = "picture"
@@ -175,7 +186,12 @@ class Request(StrEnum):
     CARD = "card"  # show me them, tell me about them
     WRITE = "write"
     THREAD = "thread"
+    LAST = "last"  # their newest value
+    ABOUT = "about"  # any other question
     # about nobody in particular
+    DONE_THEM = "done_them"  # what was done about a flag, of somebody whose name is not in the text
+    DIGEST_DAY = "digest_day"
+    QUIET = "quiet"  # fewer messages
     STAND_IN = "stand_in"
     INVITE = "invite"
     REPORT = "report"
@@ -270,12 +286,12 @@ class Lexicon:
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
-    order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`. sexes:
-    what people call themselves when asked for theirs. fillers: small words that change no question, and say neither yes
-    nor no. leads: what else may stand before one ("yes, but who"). dialect: a word as it is spoken or texted, to the
-    words it stands for. openers, no_openers, closers: phrases that open a question, those that only look so ("what a
-    week"), and words that end one ("tu viens quand"). statements: what opens a verdict of one's own, and asks for one
-    only with a question mark ("c'est bien").
+    order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`.
+    joints: words that join what is to be said to "tell Ada". sexes: what people call themselves when asked for theirs.
+    fillers: small words that change no question, and say neither yes nor no. leads: what else may stand before one
+    ("yes, but who"). dialect: a word as it is spoken or texted, to the words it stands for. openers, no_openers,
+    closers: phrases that open a question, those that only look so ("what a week"), and words that end one ("tu viens
+    quand"). statements: what opens a verdict of one's own, and asks for one only with a question mark ("c'est bien").
     """
 
     code: str
@@ -313,6 +329,7 @@ class Lexicon:
     no_openers: tuple[str, ...] = ()
     closers: tuple[str, ...] = ()
     statements: tuple[str, ...] = ()
+    joints: frozenset[str] = frozenset()
 
 
 def split(phrases: str) -> tuple[str, ...]:

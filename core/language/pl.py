@@ -9,7 +9,7 @@ from core.language.no_slips import NO_SLIPS
 from core.language.pl_amiss import AMISS
 from core.language.pl_everyday import EVERYDAY
 from core.language.pl_questions import QUESTIONS
-from core.language.pl_requests import REQUESTS
+from core.language.pl_requests import JOINTS, REQUESTS
 from core.language.pl_signs import ANSWERS, CONCEPTS
 from core.language.pl_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.weak_words import WEAK_WORDS
@@ -244,6 +244,7 @@ POLISH = Lexicon(
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,
+    joints=JOINTS,
     sexes=SEXES,
     openers=OPENERS,
     no_openers=NO_OPENERS,

@@ -16,8 +16,20 @@ from core.language.text import bare_words, plain
 from core.language.word_groups import groups_of, phrases_of, stands_at
 
 LONGEST = 8  # words; a longer text says something to somebody
+LEADING = (Request.WRITE, Request.NOTE)  # may have any number of words after them
+OF_A_MEASURE = frozenset({Request.ADD, Request.DROP})  # nothing in a text that names none
 OF_NOBODY = frozenset(
-    {Request.STAND_IN, Request.INVITE, Request.REPORT, Request.NEEDS_ME, Request.CASELOAD, Request.WEEK}
+    {
+        Request.DONE_THEM,
+        Request.DIGEST_DAY,
+        Request.QUIET,
+        Request.STAND_IN,
+        Request.INVITE,
+        Request.REPORT,
+        Request.NEEDS_ME,
+        Request.CASELOAD,
+        Request.WEEK,
+    }
 )
 _ADDRESSED = re.compile(r"\s*[^\W\d_]+\s*[,:،]")
 
@@ -28,9 +40,24 @@ def requests_in(text: str, words: Lexicon) -> tuple[Request, ...]:
     them."""
     folded = plain(text)
     said = bare_words(folded.replace("'", " ") if words.elision else folded)
-    if not 0 < len(said) <= LONGEST or _ADDRESSED.match(text):
-        return ()
+    if _ADDRESSED.match(text):
+        return (Request.NOTE,) if _leads(said, Request.NOTE, words) else ()
+    if len(said) > LONGEST:
+        return tuple(request for request in LEADING if _leads(said, request, words))
     return tuple(request for request in Request if any(_asks(said, request, one) for one in (words, ENGLISH)))
+
+
+def leads(text: str, request: Request, words: Lexicon) -> bool:
+    """Whether a text begins as this request does, so that what follows may be the words it is about."""
+    folded = plain(text)
+    return _leads(bare_words(folded.replace("'", " ") if words.elision else folded), request, words)
+
+
+def _leads(said: list[str], request: Request, words: Lexicon) -> bool:
+    """By a phrase that stands at the beginning."""
+    lines = [groups_of(line) for one in (words, ENGLISH) for line in one.requests.get(request, ())]
+    anchored = [groups for groups in lines if groups[0].startswith("^")]
+    return any(all(_holds(said[:LONGEST], group) for group in groups) for groups in anchored)
 
 
 def _asks(said: list[str], request: Request, words: Lexicon) -> bool:

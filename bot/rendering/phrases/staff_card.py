@@ -107,14 +107,15 @@ def cautions_line(v: Voice, cautions: tuple[str, ...], medicines: tuple[str, ...
 
 
 def _results(said: sm.CardSaid, v: Voice, *, bands_too: bool) -> Html:
-    lines = [_line(v, one, bands_too=bands_too) for one in said.lines]
+    lines = [result_line(v, one, bands_too=bands_too) for one in said.lines]
     if not lines:
         return Html("")
     head = v.say("<b>Last results</b>, with what a client reads about them")
     return v.lines(head if bands_too else v.say("<b>Last results</b>"), *lines)
 
 
-def _line(v: Voice, one: sm.CardLine, *, bands_too: bool) -> Html:
+def result_line(v: Voice, one: sm.CardLine, *, bands_too: bool = True) -> Html:
+    """The newest value of one measure, with its verdict and what a client reads about it."""
     about = [
         v.amount(one.amount, measure=one.measure, second=one.second),
         v.short_date(one.on),

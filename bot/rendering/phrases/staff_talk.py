@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bot.rendering.phrases import names, phrase
-from bot.rendering.voice import N_, Voice
+from bot.rendering.phrases.staff_card import result_line
+from bot.rendering.voice import N_, Html, Voice
 from core.dialogue.staff import talk_messages as tm
 
 SHOWN = 300  # characters of the words that are asked about
@@ -34,6 +35,68 @@ def still_writing(said: tm.StillWriting, v: Voice) -> str:
 @phrase(tm.WritingClosed)
 def writing_closed(said: tm.WritingClosed, v: Voice) -> str:
     return v.say("Nothing was sent to {name}, and your next message does not go to them.", name=v.name(said.name))
+
+
+@phrase(tm.WordsDropped)
+def words_dropped(said: tm.WordsDropped, v: Voice) -> str:
+    return v.say("What you wrote before was not sent to {name}.", name=v.name(said.name))
+
+
+@phrase(tm.NoteKept)
+def note_kept(said: tm.NoteKept, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("Your note on {name} now says this. They do not see it here.", name=v.name(said.name)),
+        v.say("“{words}”", words=v.typed(said.note, SHOWN)),
+    )
+
+
+@phrase(tm.NoteSure)
+def note_sure(said: tm.NoteSure, v: Voice) -> str:
+    return v.paragraphs(
+        v.say("I was waiting for your note on {name}. Should I save this as the note?", name=v.name(said.name)),
+        v.say("“{words}”", words=v.typed(said.words, SHOWN)),
+    )
+
+
+@phrase(tm.NoteTakenBack)
+def note_taken_back(said: tm.NoteTakenBack, v: Voice) -> str:
+    name = v.name(said.name)
+    words = v.say("“{words}”", words=v.typed(said.note, SHOWN)) if said.note else ""
+    if said.changed:
+        return v.paragraphs(v.say("The note on {name} has changed since, so I left it.", name=name), words)
+    if words:
+        return v.paragraphs(v.say("Taken back. The note on {name} is as it was:", name=name), words)
+    return v.say("Taken back. There is no note on {name}.", name=name)
+
+
+THEIRS: dict[str, str] = {
+    "pause": N_(
+        "Only {name} can take a break: they write “pause” to me, or press it in /settings. You can tell them so."
+        " Nothing was changed."
+    ),
+    "correct": N_(
+        "Readings belong to {name}, and only they can correct one: they write me the right number, such as “I meant"
+        " 71.5 kg”. You can tell them so. Nothing was changed."
+    ),
+}
+
+
+@phrase(tm.TheirsToDo)
+def theirs_to_do(said: tm.TheirsToDo, v: Voice) -> str:
+    return v.say(THEIRS[said.what], name=v.name(said.name))
+
+
+@phrase(tm.NewDay)
+def new_day(said: tm.NewDay, v: Voice) -> str:
+    return v.say("The check-in of {name}: {day}.", name=v.name(said.name), day=v.weekday(said.weekday))
+
+
+@phrase(tm.LastSaid)
+def last_said(said: tm.LastSaid, v: Voice) -> Html:
+    name = v.name(said.name)
+    if said.line is None:
+        return v.say("{measure}: {name} has not sent any yet.", measure=names.measure(v, said.measure), name=name)
+    return v.lines(v.bold(name), result_line(v, said.line))
 
 
 @phrase(tm.ThanksToNobody)

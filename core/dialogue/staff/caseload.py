@@ -11,10 +11,11 @@ from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import card as cards
 from core.dialogue.staff import files, pages, writing
 from core.dialogue.staff import messages as sm
+from core.dialogue.staff import talk_messages as tm
 from core.dialogue.staff.effects import AnswerCohort, ClearFlags, MarkSeen, SaveNote
 from core.dialogue.staff.facts import CardFact
 from core.dialogue.staff.names import addressed, all_names, distinct_names
-from core.dialogue.staff.states import ChoosingClient, DealingWith, NotingOn
+from core.dialogue.staff.states import AskingSure, ChoosingClient, DealingWith, NotingOn
 from core.dialogue.staff.step import Handler, StaffStep, about, stamp, stamped
 from core.understanding.answers_in_text import names_in
 from core.watching.digest import CaseRow, FlagFact, by_need
@@ -24,6 +25,7 @@ PAGE = 8
 LONGEST_NOTE = 1000
 LONGEST_DONE = 200  # of one line about what was done
 USUAL = (Done.RANG, Done.WROTE, Done.MET, Done.REFERRED, Done.NOTHING)
+NOT_SAVED = Choice("no_keep", "cancel")
 THREAD = 10  # messages of a thread that are shown
 SHOWN_NAMES = 12  # most clients listed when a name is ambiguous
 
@@ -88,7 +90,7 @@ def choose_client(d: StaffStep, words: str, what: str) -> None:
 
 
 def which(d: StaffStep, what: str, words: str) -> None:
-    d.ask(ChoosingClient(what, words))
+    d.ask(ChoosingClient(what, words, tuple(c.client_id for c in d.facts.cards)))
     verb, _, more = what.partition(":")
     rows = d.client_choices({"write": "pick"}.get(verb, verb), more)[:SHOWN_NAMES]
     d.say(sm.WhichClient(tuple(c.name for c in d.facts.cards)[:SHOWN_NAMES]), *rows)
@@ -226,7 +228,8 @@ def history(d: StaffStep, value: str) -> None:
 
 
 def dealt_with(d: StaffStep, value: str) -> None:
-    """Ask what was done about the flags that were on the card; any raised or risen again since then stay open."""
+    """Ask what was done about the flags that were on the card; any raised or risen again since then stay open. "17" is
+    about all there are."""
     number, _, rest = value.partition(":")
     last, _, at = rest.partition(":")
     card = _of(d, number)
@@ -236,7 +239,8 @@ def dealt_with(d: StaffStep, value: str) -> None:
     meant = tuple(
         f
         for f in card.flags
-        if last.isdecimal() and f.id <= int(last) and (until is None or f.newest < until + timedelta(seconds=1))
+        if not rest
+        or (last.isdecimal() and f.id <= int(last) and (until is None or f.newest < until + timedelta(seconds=1)))
     )
     if not meant:
         show(d, card)
@@ -389,6 +393,42 @@ def note_typed(d: StaffStep, asking: NotingOn, text: str) -> None:
     if card is not None:
         d.do(SaveNote(card.client_id, text.strip()[:LONGEST_NOTE]))
         d.say(sm.NoteSaved(card.name), *about(card.client_id))
+
+
+def sure_of_note(d: StaffStep, client_id: int, words: str) -> None:
+    """Ask whether these words are the note, or something else was meant."""
+    if (card := d.card(client_id)) is not None:
+        d.ask(AskingSure("note", client_id, words=words[:LONGEST_NOTE]))
+        d.say(tm.NoteSure(card.name, words[:LONGEST_NOTE]), (Choice("yes", f"sure:note:{client_id}"), NOT_SAVED))
+
+
+def add_note(d: StaffStep, card: CardFact, words: str) -> None:
+    """Add words that were said in one go to the note. Taking them back needs only the lengths: what the note said
+    before is kept nowhere else."""
+    before = card.note
+    new = f"{before}\n{words}"[:LONGEST_NOTE] if before else words[:LONGEST_NOTE]
+    if len(new) <= len(before):
+        note(d, str(card.client_id))  # no room is left: show it, and ask for another
+        return
+    d.ask(None)
+    d.do(SaveNote(card.client_id, new))
+    back = Choice("take_back", f"unnote:{card.client_id}:{len(before)}:{len(new)}")
+    d.say(tm.NoteKept(card.name, new), (back, Choice("open_card", f"card:{card.client_id}")))
+
+
+def take_note_back(d: StaffStep, value: str) -> None:
+    """ "17:0:16": the note of 16 characters was empty before; one that has changed since is left alone."""
+    number, _, lengths = value.partition(":")
+    before, _, after = lengths.partition(":")
+    card = _of(d, number)
+    if card is None:
+        return
+    if not before.isdecimal() or after != str(len(card.note)) or int(before) >= len(card.note):
+        d.say(tm.NoteTakenBack(card.name, card.note, changed=True), *about(card.client_id))
+        return
+    old = card.note[: int(before)]
+    d.do(SaveNote(card.client_id, old))
+    d.say(tm.NoteTakenBack(card.name, old), *about(card.client_id))
 
 
 def _of(d: StaffStep, value: str) -> CardFact | None:

@@ -16,6 +16,8 @@ ENDINGS = {  # what may follow a name, or take the place of its last vowel, wher
 }
 PREFIXES = {"ar": ("ل", "لل", "و", "ب", "ك", "ف"), "fr": ("d", "l", "qu")}  # small words written with the next
 VOWELS = "aeiou"
+SOON = 5  # words before the name of whoever is told something: "could you please tell Ada"
+_MARKS = " :,;-–—.،"
 TO = frozenset({"to", "an", "a", "do", "الى", "إلى"})  # may stand before whoever is addressed
 
 
@@ -112,18 +114,22 @@ def _declined(word: str, name: str, language: str) -> bool:
     return language == "pl" and name[-1] in VOWELS and len(name) > 2 and any(word == name[:-1] + e for e in endings)
 
 
-def words_after(names: Iterable[str], text: str, language: str) -> str:
-    """The words of a text after the first of these names in it, as they were typed: "I am late" of "tell Ada I am
-    late"."""
+def told(names: Sequence[tuple[int, str]], text: str, language: str) -> tuple[tuple[int, ...], str]:
+    """Whom a text tells something ("tell Ada well done"), and the words after their name; nobody if no name comes
+    soon. Two clients of one name are both meant, and the coach is asked."""
     typed = text.split()
     folded = [" ".join(bare_words(plain(word))) for word in typed]
-    for name in names:
-        parts = bare_words(plain(name))
-        for wanted in (parts, parts[:1]):
-            for i in range(len(folded) - len(wanted) + 1 if wanted else 0):
-                if _stands_in(folded[i : i + len(wanted)], wanted, language):
-                    return _rest(text, i + len(wanted))
-    return ""
+    parts = [(client, bare_words(plain(name))) for client, name in names]
+    for i in range(min(SOON, len(typed))):
+        for whole in (True, False):
+            found = {}
+            for client, name in parts:
+                wanted = name if whole else name[:1]
+                if wanted and _stands_in(folded[i : i + len(wanted)], wanted, language):
+                    found[client] = len(wanted)
+            if found:
+                return tuple(found), _rest(text, i + max(found.values())).lstrip(_MARKS)
+    return (), ""
 
 
 def distinct_names(names: Iterable[tuple[int, str, int | None]]) -> dict[int, str]:

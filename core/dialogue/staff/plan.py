@@ -18,10 +18,10 @@ from core.dialogue.kit.messages import KeptAsItWas
 from core.dialogue.kit.step import rows_of
 from core.dialogue.staff import messages as sm
 from core.dialogue.staff import talk_messages as tm
-from core.dialogue.staff.caseload import show
+from core.dialogue.staff.caseload import note_typed, show, sure_of_note
 from core.dialogue.staff.effects import ChangePlan, DropTemplate, EndCare, HandOver, SaveTemplate
 from core.dialogue.staff.facts import CardFact
-from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingClinician, NamingTemplate, Ticking
+from core.dialogue.staff.states import AskingSure, ChangingSlot, NamingClinician, NamingTemplate, NotingOn, Ticking
 from core.dialogue.staff.step import StaffStep, about
 from core.language.intents import weekday_and_time
 from core.measures import ALWAYS_ASKED, CHECK_IN_ORDER, MEASURES
@@ -387,6 +387,8 @@ def sure_again(d: StaffStep, asking: AskingSure) -> None:
             end(d, number)
         case "hand_over":
             hand(d, f"{number}:{asking.to}")
+        case "note":
+            sure_of_note(d, asking.client_id, asking.words)
         case "directed" if (card := _of(d, number)) is not None:
             _sure_directed(d, card, asking.words)
         case _:
@@ -408,6 +410,8 @@ def confirmed(d: StaffStep, asking: AskingSure) -> None:
     if card is None:
         return
     match asking.what:
+        case "note":
+            note_typed(d, NotingOn(card.client_id), asking.words)
         case "baseline":
             _changed(d, card, "baseline", replace(card.plan, baseline_since=d.now))
         case "directed":

@@ -29,12 +29,13 @@ class WritingTo:
 @dataclass(frozen=True, slots=True)
 class ConfirmingWords:
     """Whether these words are for this client, or for one of the others whom they name. why: as in
-    `talk_messages.AskWhoGets`."""
+    `talk_messages.AskWhoGets`. again: it was put a second time, and is not put a third."""
 
     client_id: int
     words: str
     others: tuple[int, ...] = ()
     why: str = "named"
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,10 +66,12 @@ class DealingWith:
 @dataclass(frozen=True, slots=True)
 class ChoosingClient:
     """Several clients, or none yet, match. what: a button's verb, and what follows the client in its value ("card",
-    "write", "picture:waist"). words: to send once chosen."""
+    "write", "picture:waist"). words: to send once chosen. among: whom a name may have meant; the words go to nobody
+    else."""
 
     what: str
     words: str = ""
+    among: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +108,7 @@ class NamingClinician:
 @dataclass(frozen=True, slots=True)
 class AskingSure:
     """A step that cannot be taken back, or tells the client something weighty. what: "baseline", "end", "hand_over",
-    "forget", "directed".  to: the new coach.  words: who asked for the weighing."""
+    "forget", "directed", "note".  to: the new coach.  words: who asked for the weighing, or the note."""
 
     what: str
     client_id: int = 0
@@ -174,9 +177,11 @@ class StaffState:
 
 
 def same_question(one: StaffAsking | None, other: StaffAsking | None) -> bool:
-    """Whether it is the same question, however much was ticked in the meantime."""
+    """Whether it is the same question, however much was ticked in the meantime, or how often it was put."""
     if isinstance(one, Ticking) and isinstance(other, Ticking):
         return replace(one, chosen=()) == replace(other, chosen=())
+    if isinstance(one, ConfirmingWords) and isinstance(other, ConfirmingWords):
+        return replace(one, again=False) == replace(other, again=False)
     return one == other
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from core.dialogue.staff.messages import CardLine
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 
 
@@ -31,6 +32,63 @@ class WritingClosed:
     """The next words do not go to this client any more, and nothing was sent."""
 
     name: str
+
+
+@dataclass(frozen=True, slots=True)
+class WordsDropped:
+    """Something else was asked for: the words that were offered to this client went to nobody."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class NoteKept:
+    """What the note on this client says now."""
+
+    name: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class NoteSure:
+    """Words that were to be a note ask for something, or name another client: are they the note?"""
+
+    name: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class NoteTakenBack:
+    """The note is as it was before. changed: it was not, since it has changed in the meantime."""
+
+    name: str
+    note: str
+    changed: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class TheirsToDo:
+    """Only the client can do this. what: "pause", "correct"."""
+
+    name: str
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class NewDay:
+    """The check-in of this client is to be on another weekday; its time is asked next."""
+
+    name: str
+    weekday: int
+
+
+@dataclass(frozen=True, slots=True)
+class LastSaid:
+    """The newest value of one measure of a client; line: None if there is none."""
+
+    name: str
+    measure: str
+    line: CardLine | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from core.dialogue.kit.effects import Choice, Rows, Say, number_in
@@ -100,6 +101,19 @@ def offer(d: StaffStep, words: str) -> bool:
     return True
 
 
+def offer_told(d: StaffStep, card: CardFact, words: str) -> None:
+    """Words after "tell Ada": should just these go to her? Whoever else they name may get them instead."""
+    words = words[:LONGEST_WORDS]
+    others = _others(d, card, words)
+    why = "named" if others else "offer"
+    _ask_who(d, ConfirmingWords(card.client_id, words, tuple(others), why), card.name, tuple(others.values()))
+
+
+def sure_of_words(d: StaffStep, card: CardFact, words: str) -> None:
+    """Words that were to go to a client ask for something about them: should they still go?"""
+    _ask_who(d, ConfirmingWords(card.client_id, words[:LONGEST_WORDS], (), "offer"), card.name, ())
+
+
 def offer_late(d: StaffStep, was_open: StaffAsking | None, words: str) -> bool:
     """Words typed after the writing had closed: should they still go? False if none was open, or the client is gone."""
     if not isinstance(was_open, WritingTo) or not d.facts.writing_to:
@@ -129,7 +143,7 @@ def ask_who_again(d: StaffStep, asking: ConfirmingWords) -> None:
         d.say(sm.NotYours())
         return
     others = tuple(n for n in asking.others if n in called)
-    again = ConfirmingWords(asking.client_id, asking.words, others, asking.why)
+    again = replace(asking, others=others)
     _ask_who(d, again, called[asking.client_id], tuple(called[n] for n in others))
 
 
@@ -147,12 +161,25 @@ def send_to(d: StaffStep, value: str) -> None:
 
 
 def chosen_in_words(d: StaffStep, asking: ConfirmingWords, text: str) -> None:
-    """A name instead of a button; anything else is no answer, so the question is put again."""
-    named = [c.client_id for c in d.facts.cards if plain(c.name) == plain(text) or _bare(c.name) == plain(text)]
-    if len(named) == 1:
-        send_to(d, str(named[0]))
+    """A name instead of a button; anything else is no answer, so the question is put again, once."""
+    if (named := named_in_words(d, asking, text)) is not None:
+        send_to(d, str(named))
     else:
-        ask_who_again(d, asking)
+        ask_who_again(d, replace(asking, again=True))
+
+
+def named_in_words(d: StaffStep, asking: ConfirmingWords, text: str) -> int | None:
+    """The one of those asked about whose name this text is."""
+    asked = [c for c in d.facts.cards if c.client_id in (asking.client_id, *asking.others)]
+    named = [c.client_id for c in asked if plain(c.name) == plain(text) or _bare(c.name) == plain(text)]
+    return named[0] if len(named) == 1 else None
+
+
+def drop(d: StaffStep) -> None:
+    """Something else was asked for: the words that were offered are dropped, and that is said."""
+    d.ask(None)
+    if d.facts.writing_to:
+        d.say(tm.WordsDropped(d.facts.writing_to))
 
 
 # --- what is open -----------------------------------------------------------------------------------------------
@@ -166,7 +193,8 @@ def say_what_is_open(d: StaffStep, at: datetime) -> None:
         return
     if not d.effects or (d.asking != before and any(isinstance(effect, WriteTo) for effect in d.effects)):
         return
-    asked = any(isinstance(e, Say) and isinstance(e.message, tm.AskWhoGets | sm.AskWords) for e in d.effects)
+    said = tm.AskWhoGets | sm.AskWords | tm.WordsDropped
+    asked = any(isinstance(e, Say) and isinstance(e.message, said) for e in d.effects)
     if d.asking == before:
         if not asked and isinstance(before, WritingTo):
             d.say(tm.StillWriting(name))

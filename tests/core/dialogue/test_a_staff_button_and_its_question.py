@@ -59,6 +59,7 @@ def openings() -> Iterator[Office]:
     yield rowan().due()
     yield rowan().commands("cohort", "Autumn")
     yield rowan().commands("write", "Ada well done")
+    yield rowan().says("note for Ada: prefers mornings")
     yield opened(Office()).commands("forget")
     yield rowan().presses("slot:1").presses("slotday:1:2")
     for end in ("coend:3", "coout:3:1"):

@@ -205,7 +205,7 @@ def test_stop_alone_sends_nothing() -> None:
 
 def test_words_for_a_name_that_means_two_wait_until_one_is_chosen() -> None:
     office = Office(card(1, "Ann"), card(2, "Anna B"), card(3, "Anna C")).commands("write", "anna hello")
-    assert office.state.asking == ChoosingClient("write", "hello")
+    assert office.state.asking == ChoosingClient("write", "hello", (2, 3))
     office.presses("pick:3")
     assert [(effect.client_id, effect.text) for effect in office.did(WriteTo)] == [(3, "hello")]
 

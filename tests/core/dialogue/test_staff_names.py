@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.dialogue.staff.names import addressed, distinct_names, meant, mentioned, words_after
+from core.dialogue.staff.names import addressed, distinct_names, meant, mentioned, told
 
 NAMES = ((1, "Ada"), (2, "Ann Bell"), (3, "Anna Berg"), (4, "José Díaz"), (5, "Goran"))
 
@@ -76,7 +76,7 @@ def test_two_clients_of_one_name_are_told_apart_by_their_year_or_else_their_numb
 def test_whom_a_text_names_somewhere(language: str, text: str, found: tuple[int, ...], after: str) -> None:
     assert mentioned(NAMES, text, language) == found
     if len(found) == 1:
-        assert words_after([dict(NAMES)[found[0]]], text, language) == after
+        assert told(NAMES, text, language) == (found, after)
 
 
 def test_a_name_is_found_after_what_arabic_writes_together_with_it() -> None:
