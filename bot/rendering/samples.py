@@ -276,7 +276,8 @@ def _care() -> Iterator[object]:
     yield from (m.GateWell(), m.GateSigns(), m.GateStopped("999", COACH), m.GateStopped("999", COACH, AT))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
-        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
+        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"))
+        yield from (m.AlarmOver(sign, "999"), m.AlarmBetter(sign, "999"))
         yield from (m.Emergency(sign, ""), m.PastIllness(sign), m.HowIsItNow(sign), m.HowIsItNow(sign, True))
     yield from (
         m.Despair("999"),
@@ -346,7 +347,7 @@ def _counts() -> Iterator[object]:
 
 def _life() -> Iterator[object]:
     yield from (m.Help(COACH, "999"), m.Help(COACH, "999", "waist"), m.SnoozeWhen(), m.PauseWhen())
-    yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
+    yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Paused(DAY, True), m.Resumed(DAY), m.Resumed(None))
     yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
     yield m.ZoneForNow("Europe/Lisbon", 0, time(7, 30), LONG_DAY)
     yield from (

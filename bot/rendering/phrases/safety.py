@@ -288,6 +288,18 @@ def alarm_over(said: m.AlarmOver, v: Voice) -> str:
     )
 
 
+@phrase(m.AlarmBetter)
+def alarm_better(said: m.AlarmBetter, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. It is good that it is better."),
+        v.say(
+            "If some of it is still there, or it comes back, or no doctor knows of it yet, please call a doctor or"
+            " nurse today."
+        ),
+        v.say("If it gets worse, call {number} at once.", number=_number(v, said.number)),
+    )
+
+
 @phrase(m.HowIsItNow)
 def how_is_it_now(said: m.HowIsItNow, v: Voice) -> str:
     about = v.say("You wrote to me about this: {sign}.", sign=sign(v, said.sign))

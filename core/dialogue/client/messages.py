@@ -752,6 +752,14 @@ class AlarmOver:
 
 
 @dataclass(frozen=True, slots=True)
+class AlarmBetter:
+    """The sign is better, which is not over: thanks, what still to do, and what if it grows worse."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
 class HowIsItNow:
     """The morning after an alarm. nearby: of somebody with the client."""
 
@@ -1009,7 +1017,10 @@ class PauseWhen:
 
 @dataclass(frozen=True, slots=True)
 class Paused:
+    """week_ended: a blood-pressure week was under way, and ends with this."""
+
     until: date
+    week_ended: bool = False
 
 
 @dataclass(frozen=True, slots=True)
