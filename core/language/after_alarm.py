@@ -83,9 +83,7 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
         ),
     },
     "fr": {
-        Later.BETTER: (
-            "mieux, ca va mieux, beaucoup mieux, je vais bien, ca va bien, ca va maintenant, tout va bien"
-        ),
+        Later.BETTER: ("mieux, ca va mieux, beaucoup mieux, je vais bien, ca va bien, ca va maintenant, tout va bien"),
         Later.OVER: "c'est passe, retabli*",
         Later.SAME: (
             "pareil, toujours pareil, la meme chose, inchange*, pas mieux, ca va pas mieux, ne va pas mieux, "
@@ -100,10 +98,7 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
         ),
     },
     "pl": {
-        Later.BETTER: (
-            "lepiej, duzo lepiej, juz dobrze, juz w porzadku, czuje sie dobrze, wszystko dobrze, "
-            "juz ok"
-        ),
+        Later.BETTER: ("lepiej, duzo lepiej, juz dobrze, juz w porzadku, czuje sie dobrze, wszystko dobrze, juz ok"),
         Later.OVER: "przeszlo mi, minelo mi, wyzdrowial*",
         Later.SAME: (
             "tak samo, bez zmian, to samo, nadal tak samo, nie lepiej, wcale nie lepiej, nie jest lepiej, "

@@ -10,10 +10,10 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
         "alle|die & werte|daten|messwerte|zahlen",
     ),
     Request.PAGE: ("seite|druck*|ausdruck*|pdf|bericht|blatt",),
-    Request.PICTURE: ("bild*|kurve*|diagramm*|grafik*|verlauf_als_bild|zeichn*",),
+    Request.PICTURE: ("bild*|kurve*|diagramm*|grafik*|verlauf*|zeichn*",),
     Request.PLAN: ("plan|programm|messplan|messungen",),
     Request.NOTE: ("notiz|notizen",),
-    Request.HISTORY: ("vorgeschichte|geschichte|fruher|alarme|hinweise|verlauf",),
+    Request.HISTORY: ("vorgeschichte|geschichte|fruher|alarme|hinweise",),
     Request.CARD: (
         "zeig|zeige|zeigen|offne|offnen|karte|schau*|wie_geht_es|wie_gehts|wie_steht_es|was_macht|was_ist_mit|finde|suche",
     ),

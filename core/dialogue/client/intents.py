@@ -11,7 +11,8 @@ from core.dialogue.kit.commands import Argument
 from core.dialogue.kit.effects import Choice
 from core.language import Intent
 from core.measures import MEASURES
-from core.measures.measure import BodySize
+from core.measures.measure import BodySize, MeasureKind
+from core.understanding.answers_in_text import names_in
 
 
 def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
@@ -19,6 +20,8 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
     match intent:
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
+        case Intent.HELP if (named := _named(d, text)) is not None:  # "how do I measure my waist?"
+            card(d, named)
         case Intent.NO if isinstance(d.asking, Awaiting):
             check_in.skip(d)
         case _ if (row := COMMANDS.meant_by(intent)) is not None:
@@ -43,6 +46,13 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
             help_and_menu.not_sure(d)
 
 
+def _named(d: ClientStep, text: str) -> str | None:
+    """The measure a text names, of the plan's first; None if it names none that has to be shown."""
+    known = names_in(text, d.words)
+    keys = (key for key in (*d.facts.plan.measures, *MEASURES) if key in known and key in MEASURES)
+    return next((key for key in keys if MEASURES[key].kind in (MeasureKind.BODY, MeasureKind.FUNCTION)), None)
+
+
 def courtesy(d: ClientStep, intent: Intent) -> None:
     """A thank-you or a hello: answered in kind; an open question is repeated."""
     glad = m.Plainly("glad", d.facts.coach_name)
@@ -63,7 +73,8 @@ def card(d: ClientStep, key: str, *, ruler: bool = False) -> None:
     taped = measure.body is BodySize.GIRTH
     extra = ((Choice("ruler", f"ruler:{key}"),),) if taped and not ruler else ()
     rows = check_in.buttons(d, measure)[-1:] if isinstance(d.asking, Awaiting) else ()
-    timers = ((Choice("time_it", f"time:{key}"),),) if measure.protocol.timers and rows else ()
+    asked = isinstance(d.asking, Awaiting) and d.asking.measure == key
+    timers = ((Choice("time_it", f"time:{key}"),),) if measure.protocol.timers and asked else ()
     d.say(m.Card(key, ruler), *extra, *timers, *rows)
 
 

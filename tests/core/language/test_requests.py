@@ -35,10 +35,10 @@ ASKED: dict[str, dict[Request, tuple[str, ...]]] = {
     "de": {
         Request.EXPORT: ("Ada exportieren", "exportiere Ada", "Ada als CSV", "alle Werte von Ada"),
         Request.PAGE: ("Seite von Ada", "Ada drucken", "Ada ausdrucken bitte"),
-        Request.PICTURE: ("Bild von Adas Taille", "Adas Kurve"),
+        Request.PICTURE: ("Bild von Adas Taille", "Adas Kurve", "Adas Verlauf", "Verlauf von Ada als Bild"),
         Request.PLAN: ("Adas Plan",),
         Request.NOTE: ("Notiz zu Ada",),
-        Request.HISTORY: ("Adas Verlauf", "Vorgeschichte von Ada"),
+        Request.HISTORY: ("Vorgeschichte von Ada", "Adas frühere Alarme", "Hinweise zu Ada"),
         Request.CARD: ("zeig mir Ada", "Wie geht es Ada?", "was ist mit Ada", "öffne Ada"),
         Request.WRITE: ("schreib Ada", "Sag Ada, dass ich anrufe"),
         Request.THREAD: ("Nachrichten von Ada", "was sagt Ada", "Was hat Ada geschrieben?"),
