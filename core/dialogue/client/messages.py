@@ -573,13 +573,15 @@ class OnlyOne:
 
 @dataclass(frozen=True, slots=True)
 class Doing:
-    """How it goes: measures by what their last official reading is worth against the first."""
+    """How it goes: measures by what their last official reading is worth against the first. unsure: beyond chance, and
+    too little so to be given a meaning."""
 
     better: tuple[str, ...] = ()
     same: tuple[str, ...] = ()
     changed: tuple[str, ...] = ()
     worse: tuple[str, ...] = ()
     early: tuple[str, ...] = ()
+    unsure: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
