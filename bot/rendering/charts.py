@@ -474,16 +474,19 @@ def _trend_in_words(spec: TrendChart, v: Voice) -> Html:
     if spec.line is not None:
         said.append(v.say("The dashed line is the trend. The dotted lines show how sure it is."))
     if spec.usual is not None and visible_band(spec) is not None:
-        said.append(_usual_in_words(spec.usual, amount, v))
+        said.append(_usual_in_words(spec.usual, spec, v))
     return v.lines(*said)
 
 
-def _usual_in_words(usual: Usual, amount: Callable[[Decimal], str], v: Voice) -> Html:
-    if usual.low is not None and usual.high is not None:
-        return v.say("Green is a published range: {low} to {high}.", low=amount(usual.low), high=amount(usual.high))
-    if usual.high is not None:
-        return v.say("Green is a published range: below {high}.", high=amount(usual.high))
-    return v.say("Green is a published range: {low} or more.", low=amount(usual.low or Decimal(0)))
+def _usual_in_words(usual: Usual, spec: TrendChart, v: Voice) -> Html:
+    low, high = (None if edge is None else Amount(edge, spec.unit) for edge in (usual.low, usual.high))
+    if low is not None and high is not None:
+        first, last = v.span(low, high, measure=spec.measure)
+        return v.say("Green is a published range: {low} to {high}.", low=first, high=last)
+    if high is not None:
+        return v.say("Green is a published range: below {high}.", high=v.amount(high, measure=spec.measure))
+    least = v.amount(low or Amount(Decimal(0), spec.unit), measure=spec.measure)
+    return v.say("Green is a published range: {low} or more.", low=least)
 
 
 def _ratings_in_words(spec: RatingLine, v: Voice) -> Html:

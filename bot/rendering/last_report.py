@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING, Any
 
 from bot.foundation.reader import CAPTION_LIMIT, Reader, length
 from bot.rendering.charts import heights
-from bot.rendering.direction import directed
+from bot.rendering.direction import NO_BREAK, directed
 from bot.rendering.phrases import bands, programme
 from bot.rendering.phrases.looking_back import activity_line
 from bot.rendering.phrases.sources import cited
@@ -36,6 +36,7 @@ A4 = (8.27, 11.69)
 INK, SOFT, LINE, CHANCE = "#222222", "#5f5f5f", "#0072B2", "#9a9a9a"
 MOST_NAME = 34
 _TAG = re.compile(r"</?\w+>")
+_BEHIND_A_FIGURE = re.compile(r"(?<=\d) (?=\w)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,7 +182,12 @@ def _below(report: Report, v: Voice, layout: Layout) -> list[str]:
 
 
 def _wrapped(text: str, layout: Layout) -> list[str]:
-    return textwrap.wrap(text, layout.letters)
+    return wrapped(text, layout.letters)
+
+
+def wrapped(text: str, letters: int) -> list[str]:
+    """Lines of a text of at most so many letters. A figure stays on the line of its unit."""
+    return textwrap.wrap(_BEHIND_A_FIGURE.sub(NO_BREAK, text), letters)
 
 
 def _below_height(lines: Sequence[str], layout: Layout) -> float:
@@ -248,7 +254,7 @@ def _page(
         write(row.way, down + 0.1 + layout.name / 72 * 1.45, min(layout.value, fits))
         after = down + 0.1 + (layout.name + layout.value) / 72 * 1.45
         letters = int(layout.letters * room / (wide - 2 * layout.margin))
-        lines = [line for note in row.notes for line in textwrap.wrap(note, letters)]
+        lines = [line for note in row.notes for line in wrapped(note, letters)]
         for n, line in enumerate(lines[: max(int((down + layout.row - after) / layout.line), 1)]):
             write(line, after + n * layout.line, layout.small, color=SOFT)
         if row.picture is not None:

@@ -17,7 +17,7 @@ from functools import lru_cache
 from typing import Literal
 
 from babel import Locale
-from babel.dates import format_date, format_skeleton, format_time, get_day_names, get_month_names
+from babel.dates import format_date, format_skeleton, format_time, get_day_names
 from babel.numbers import format_decimal
 from babel.units import format_unit
 
@@ -71,7 +71,9 @@ CLDR: dict[Unit, tuple[str, str]] = {
     Unit.DAY: ("duration-day", "long"),
 }
 
+_LIKE: dict[str, dict[str, int]] = {"fr": {"one": 1}, "pl": {"other": 2}}  # integers of that plural form, if not 100
 _YEAR = re.compile(r"(\s*'[^']*')?[\s,،]*y+\s*('[^']*')?$")
+_FIRST = re.compile(r"\b1\b")
 _RIGHT_TO_LEFT_LETTER = re.compile("[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]")
 
 
@@ -99,6 +101,14 @@ class Numbers:
     def number(self, value: Decimal | int, places: int = 2) -> str:
         return self.isolate(self.plain(value, places))
 
+    def plural(self, value: Decimal) -> int:
+        """The integer whose plural form a value takes, by CLDR's rule: gettext knows integers only, and "0,5 point" is
+        one in French. Polish has a form for fractions alone; most of its nouns have the few's there ("1,5 sekundy").
+        """
+        if value == int(value):
+            return int(value)
+        return _LIKE.get(self.locale.language, {}).get(self.locale.plural_form(value), 100)
+
     def with_unit(self, value: Decimal, unit: Unit, *, short: bool = False) -> str | None:
         """A value with CLDR's unit name, without isolation; None if CLDR has no such unit.
 
@@ -115,6 +125,8 @@ class Numbers:
         said, figure = self._unit(exact, key, width, places), self.plain(exact, places)
         if figure not in said:
             said = self._unit(D(100), key, width, places).replace(self.plain(100), figure, 1)
+        if unit is Unit.MILLIMETRE_OF_MERCURY and self.language == "de":  # as doctors and devices write it there
+            said = said.replace("mm Hg", "mmHg")
         return direction.signs_first(said) if self.right_to_left else said
 
     def _unit(self, value: Decimal, key: str, width: Literal["short", "long"], places: int) -> str:
@@ -130,20 +142,23 @@ class Numbers:
 
     def day(self, day: date) -> str:
         """Weekday, day and month: "Monday, 30 March". Write it after a colon: other languages would decline it."""
-        return str(format_date(day, format=_full_without_year(self.locale), locale=self.locale))
+        return self._first(str(format_date(day, format=_full_without_year(self.locale), locale=self.locale)), day)
 
     def full_date(self, day: date) -> str:
         """Day, month and year: "30 March 2026"."""
-        return str(format_date(day, format="long", locale=self.locale))
+        return self._first(str(format_date(day, format="long", locale=self.locale)), day)
 
     def day_of_year(self, day: date) -> str:
         """Day and month: "30 March", "30. März", "30 marca"."""
-        return str(format_skeleton("MMMMd", day, locale=self.locale))
+        return self._first(str(format_skeleton("MMMMd", day, locale=self.locale)), day)
 
     def short_date(self, day: date) -> str:
-        """Day and month, short, for axes: "30 Mar"."""
-        month = get_month_names("abbreviated", context="format", locale=self.locale)[day.month]
-        return f"{self.plain(day.day)} {month}".rstrip(".")
+        """Day and month, short, for axes: "30 Mar", "30. Sept."."""
+        return self._first(str(format_skeleton("MMMd", day, locale=self.locale)), day)
+
+    def _first(self, said: str, day: date) -> str:
+        """French counts the first day of a month as an ordinal, and CLDR does not: "1er mars"."""
+        return _FIRST.sub("1er", said, count=1) if self.language == "fr" and day.day == 1 else said
 
     def time(self, at: time | datetime) -> str:
         """Hours and minutes of a local time, 24-hour clock: "07:30"."""

@@ -161,7 +161,7 @@ def _check_in() -> Iterator[object]:
     yield m.CheckInOpens(OPENINGS[0], 5)
     for x in asked():
         for first in (False, True):
-            yield m.Ask(x.key, x.unit, first, x.protocol.attempts)
+            yield m.Ask(x.key, x.unit, first, x.protocol.attempts_to_name)
             yield from (
                 m.Ask(x.key, x.unit, turn=turn)
                 for turn in range(1, 5)
@@ -169,7 +169,7 @@ def _check_in() -> Iterator[object]:
             )
         yield m.Ask(x.key, imperial(x), False, 1)
         if x.start_visits > 1:
-            yield m.Ask(x.key, x.unit, False, x.protocol.attempts, again=True)
+            yield m.Ask(x.key, x.unit, False, x.protocol.attempts_to_name, again=True)
             yield from (sm.StartTaken(x.key, amount(x, imperial(x)), again) for again in (False, True))
         yield m.Card(x.key)
         yield m.ReadingKept(x.key, amount(x), second(x))
@@ -277,7 +277,8 @@ def _care() -> Iterator[object]:
     yield from (m.RestWhileIll("999", COACH), m.RestWhileIll("", ""))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
-        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"), m.AlarmOver(sign, "999"))
+        yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"))
+        yield from (m.AlarmOver(sign, "999"), m.AlarmBetter(sign, "999"))
         yield from (m.Emergency(sign, ""), m.PastIllness(sign), m.HowIsItNow(sign), m.HowIsItNow(sign, True))
     yield from (
         m.Despair("999"),
@@ -347,7 +348,14 @@ def _counts() -> Iterator[object]:
 
 def _life() -> Iterator[object]:
     yield from (m.Help(COACH, "999"), m.Help(COACH, "999", "waist"), m.SnoozeWhen(), m.PauseWhen())
-    yield from (m.Snoozed(AT, False), m.Snoozed(AT, True), m.Paused(DAY), m.Resumed(DAY), m.Resumed(None))
+    yield from (
+        m.Snoozed(AT, False),
+        m.Snoozed(AT, True),
+        m.Paused(DAY),
+        m.Paused(DAY, True),
+        m.Resumed(DAY),
+        m.Resumed(None),
+    )
     yield from (m.StoppedForNow(DAY), m.StoppedForNow(None), m.AskSlot(), m.SlotChanged(2, time(7, 30), DAY))
     yield m.ZoneForNow("Europe/Lisbon", 0, time(7, 30), LONG_DAY)
     yield from (

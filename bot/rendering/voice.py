@@ -15,7 +15,8 @@ where nothing is escaped.
 from __future__ import annotations
 
 import html
-from collections.abc import Sequence
+import re
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time
 from decimal import Decimal
 from functools import lru_cache
@@ -35,6 +36,38 @@ class Html(str):
     """Text that is already escaped."""
 
     __slots__ = ()
+
+
+class Common(str):
+    """A common noun that stands for a name: it takes a capital where a sentence begins."""
+
+    __slots__ = ()
+
+
+_FIGURE = re.compile(r"\d+(?:[.,\u00a0\u202f]\d+)*")
+_BEFORE_A_STOP = re.compile(r"\{(\w+)\}(</b>)?\.(?!\.)")
+_BEGINS = r"(?:^|(?<=[.!?]\s)|(?<=\n))((?:<b>|[¿¡«„“\"(])*)\{%s\}"
+
+
+def filled(text: str, values: Mapping[str, str]) -> str:
+    """A text with its placeholders filled. An abbreviation that ends a sentence ("17 Min.") is its full stop, too."""
+    if any(_ends_in_a_dot(value) for value in values.values()):
+        text = _BEFORE_A_STOP.sub(lambda found: found[0][: -1 if _ends_in_a_dot(values[found[1]]) else None], text)
+    return text.format_map(values)
+
+
+def _ends_in_a_dot(value: str) -> bool:
+    return value.rstrip(FSI + PDI).endswith(".")
+
+
+def _with_capitals(text: str, values: Mapping[str, object]) -> tuple[str, dict[str, object]]:
+    """The text and its values, where a common noun that begins a sentence has a capital."""
+    said = dict(values)
+    for name, value in values.items():
+        if isinstance(value, Common):
+            text = re.sub(_BEGINS % name, rf"\1{{{name}_}}", text)
+            said[f"{name}_"] = value[:1].upper() + value[1:]
+    return text, said
 
 
 def N_(text: str) -> str:
@@ -68,20 +101,25 @@ class Voice:
         return self._filled(self._translations.pgettext(context, text), values)
 
     def plain(self, text: str, **values: object) -> str:
-        return self._translations.gettext(text).format_map(values)
+        return self._plain(self._translations.gettext(text), values)
 
     def plain_n(self, one: str, many: str, n: int, /, **values: object) -> str:
-        return self._translations.ngettext(one, many, n).format_map({"n": self.number(n), **values})
+        return self._plain(self._translations.ngettext(one, many, n), {"n": self.number(n), **values})
 
     def plain_in(self, context: str, text: str, **values: object) -> str:
-        return self._translations.pgettext(context, text).format_map(values)
+        return self._plain(self._translations.pgettext(context, text), values)
+
+    def _plain(self, text: str, values: dict[str, object]) -> str:
+        text, values = _with_capitals(text, values)
+        return filled(text, {name: str(value) for name, value in values.items()})
 
     def _filled(self, text: str, values: dict[str, object]) -> Html:
         if self.numbers.right_to_left:
             text = isolate_numbers(text)
         if not values:
             return Html(text)
-        return Html(text.format_map({name: self._safe(value) for name, value in values.items()}))
+        text, values = _with_capitals(text, values)
+        return Html(filled(text, {name: self._safe(value) for name, value in values.items()}))
 
     def _safe(self, value: object) -> str:
         return value if isinstance(value, Html) else html.escape(str(value), quote=False)
@@ -92,7 +130,7 @@ class Voice:
 
     def coach(self, text: str) -> str:
         """A coach's name, or what to call them if there is none."""
-        return self.name(text) if text.strip() else self.plain("your coach")
+        return self.name(text) if text.strip() else Common(self.plain("your coach"))
 
     def typed(self, text: str, limit: int = 3000) -> Html:
         """What somebody typed, cut to fit one message."""
@@ -138,6 +176,15 @@ class Voice:
             return f"{said}{self.comma}{pulse}"
         return said
 
+    def span(self, low: Amount, high: Amount, *, measure: str = "", second: Decimal | None = None) -> tuple[str, str]:
+        """Both ends of a range, for "{low} to {high}". What both would say the same way behind their figures, the unit,
+        is said once: "60 to 100 beats a minute"."""
+        first, last = (self.amount(x, measure=measure, second=second) for x in (low, high))
+        figure, unit = _figure_and_unit(first)
+        if second is None and unit and _figure_and_unit(last)[1] == unit:
+            return self.numbers.isolate(figure), last
+        return first, last
+
     def pressure(self, systolic: Decimal, diastolic: Decimal) -> str:
         upper, lower = self.numbers.plain(systolic, 0), self.numbers.plain(diastolic, 0)
         unit = str(self.numbers.with_unit(Decimal(0), Unit.MILLIMETRE_OF_MERCURY))
@@ -176,7 +223,7 @@ class Voice:
         if (said := n.with_unit(value, unit)) is not None:
             return said
         exact = half_up(value, PLACES[unit])
-        figure, whole = n.plain(exact, PLACES[unit]), _plural(exact)
+        figure, whole = n.plain(exact, PLACES[unit]), n.plural(exact)
         match unit:
             case Unit.BEATS_PER_MINUTE:
                 return self.plain_n("{n} beat a minute", "{n} beats a minute", whole, n=figure)
@@ -197,7 +244,7 @@ class Voice:
     def _counted_points(self, value: Decimal) -> str:
         exact = half_up(value, PLACES[Unit.POINT])
         figure = self.numbers.plain(exact, PLACES[Unit.POINT])
-        return self.numbers.isolate(self.plain_n("{n} point", "{n} points", _plural(exact), n=figure))
+        return self.numbers.isolate(self.plain_n("{n} point", "{n} points", self.numbers.plural(exact), n=figure))
 
     def _two(self, value: Decimal, unit: Unit, small: Unit, per_large: int, places: int) -> str:
         large_unit = {Unit.POUND: Unit.STONE, Unit.INCH: Unit.FOOT, Unit.SECOND: Unit.MINUTE}[small]
@@ -244,10 +291,13 @@ class Voice:
         return self.numbers.weekday(number)
 
 
-def _plural(value: Decimal) -> int:
-    """The integer whose plural form a value takes. gettext knows integers only; a fraction takes the form of 100, which
-    is the general one in every language shipped but Polish, where CLDR's "other" reads as "few" does."""
-    return int(value) if value == int(value) else 100
+def _figure_and_unit(said: str) -> tuple[str, str]:
+    """Both parts of an amount; the unit is "" if it is anything but a figure and its unit, as "11 st 4 lb" is."""
+    bare = said.strip(FSI + PDI)
+    figures = _FIGURE.findall(bare)
+    if len(figures) != 1 or not bare.startswith(figures[0]):
+        return bare, ""
+    return figures[0], bare.removeprefix(figures[0])
 
 
 def shortened(text: str, limit: int) -> str:

@@ -1,7 +1,7 @@
-"""What somebody says of an alarm afterwards: better, the same, worse, not meant.
+"""What somebody says of an alarm afterwards: over, better, the same, worse, not meant.
 
 Read only while an alarm stands, and only in short messages. A longer phrase hides a shorter one in it, so "no better"
-is not "better". Where two are said, the graver one counts.
+is not "better". Where two are said, the graver one counts: what is better may still be there.
 """
 
 from __future__ import annotations
@@ -19,6 +19,7 @@ from core.language.text import bare_words
 
 
 class Later(StrEnum):
+    OVER = "over"
     BETTER = "better"
     SAME = "same"
     WORSE = "worse"
@@ -34,7 +35,7 @@ RATHER_NOT = {  # a no that begins with the word for "better"
     "pl": "lepiej nie",
     "ar": "احسن لا",
 }
-_GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER)
+_GRAVEST_FIRST = (Later.WORSE, Later.SAME, Later.NOT_MEANT, Later.BETTER, Later.OVER)
 
 THINGS = {  # what may be the same without a word about how somebody is: "same chair as always"
     "en": "chair scales scale clothes shoes tape cuff monitor time place floor seat stick",
@@ -49,8 +50,9 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
     "en": {
         Later.BETTER: (
             "better, much better, feeling better, im fine, i am fine, im ok, i am ok, im okay, ok now, okay now, "
-            "fine now, all good now, all right now, alright now, recovered, back to normal, eased, settled down"
+            "fine now, all good now, all right now, alright now, eased, settled down"
         ),
+        Later.OVER: "recovered, back to normal",
         Later.SAME: (
             "same, no better, not better, not any better, not much better, not really better, no change, unchanged, "
             "not worse, no worse, still there, still here, still hurts, still hurting, still have it, still got it, "
@@ -65,9 +67,10 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
     },
     "es": {
         Later.BETTER: (
-            "mejor, mucho mejor, estoy bien, ya estoy bien, ya me encuentro bien, me siento bien, recuperad*, "
-            "ya se me paso, todo bien ya, ya todo bien"
+            "mejor, mucho mejor, estoy bien, ya estoy bien, ya me encuentro bien, me siento bien, "
+            "todo bien ya, ya todo bien"
         ),
+        Later.OVER: "recuperad*, ya se me paso",
         Later.SAME: (
             "igual, lo mismo, sigo igual, sin cambios, no mejor, nada mejor, no estoy mejor, no mejora, "
             "no ha mejorado, no estoy bien, no me siento bien, no peor, no ha empeorado, sigue ahi, todavia me duele, "
@@ -82,8 +85,9 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
     "de": {
         Later.BETTER: (
             "besser, viel besser, es geht wieder, geht wieder, mir gehts gut, mir geht es gut, mir gehts wieder gut, "
-            "wieder gut, alles gut jetzt, jetzt alles gut, wieder fit, erholt"
+            "wieder gut, alles gut jetzt, jetzt alles gut"
         ),
+        Later.OVER: "wieder fit, erholt",
         Later.SAME: (
             "gleich, unverandert, immer noch gleich, noch gleich, wie gestern, dasselbe, nicht besser, "
             "auch nicht besser, kein bisschen besser, kaum besser, nicht wirklich besser, nicht gut, "
@@ -97,10 +101,8 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
         ),
     },
     "fr": {
-        Later.BETTER: (
-            "mieux, ca va mieux, beaucoup mieux, je vais bien, ca va bien, ca va maintenant, c'est passe, retabli*, "
-            "tout va bien"
-        ),
+        Later.BETTER: ("mieux, ca va mieux, beaucoup mieux, je vais bien, ca va bien, ca va maintenant, tout va bien"),
+        Later.OVER: "c'est passe, retabli*",
         Later.SAME: (
             "pareil, toujours pareil, la meme chose, inchange*, pas mieux, ca va pas mieux, ne va pas mieux, "
             "ne vais pas mieux, vais pas mieux, guere mieux, pas vraiment mieux, pas de changement, pas pire, "
@@ -114,10 +116,8 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
         ),
     },
     "pl": {
-        Later.BETTER: (
-            "lepiej, duzo lepiej, juz dobrze, juz w porzadku, czuje sie dobrze, wszystko dobrze, "
-            "juz ok, przeszlo mi, minelo mi, wyzdrowial*"
-        ),
+        Later.BETTER: ("lepiej, duzo lepiej, juz dobrze, juz w porzadku, czuje sie dobrze, wszystko dobrze, juz ok"),
+        Later.OVER: "przeszlo mi, minelo mi, wyzdrowial*",
         Later.SAME: (
             "tak samo, bez zmian, to samo, nadal tak samo, nie lepiej, wcale nie lepiej, nie jest lepiej, "
             "niewiele lepiej, nie najlepiej, nie gorzej, nie jest gorzej, nadal boli, dalej boli, ciagle boli, "
@@ -132,8 +132,9 @@ SAID: Mapping[str, Mapping[Later, str]] = {  # phrases as in `core.language.sign
     "ar": {
         Later.BETTER: (
             "احسن, افضل, تحسنت, تحسن, انا بخير, انا كويس, انا كويسه, انا منيح, انا منيحه, انا زين, انا زينه, "
-            "صرت بخير, بقيت كويس, بقيت كويسه, راني مليح, راني لاباس, لاباس, تعافيت"
+            "صرت بخير, بقيت كويس, بقيت كويسه, راني مليح, راني لاباس, لاباس"
         ),
+        Later.OVER: "تعافيت",
         Later.SAME: (
             "نفس الشيء, نفس الشي, زي ما هو, زي ما انا, متل ما هو, مثل ما هو, كما هو, بدون تغيير, ما تغير, "
             "مش احسن, مو احسن, مش افضل, ليس افضل, ليست افضل, لست افضل, ما تحسنت, ما تحسن, لم اتحسن, لم تتحسن, "
@@ -185,7 +186,7 @@ def said_of_alarm(text: str, words: Lexicon) -> Later | None:
         return None
     match answer:
         case Answer.OVER:
-            return Later.BETTER
+            return Later.OVER
         case Answer.NOT_A_SIGN:
             return Later.NOT_MEANT
         case _:

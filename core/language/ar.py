@@ -9,7 +9,7 @@ from core.language.ar_everyday import EVERYDAY
 from core.language.ar_questions import QUESTIONS
 from core.language.ar_requests import JOINTS, REQUESTS
 from core.language.ar_signs import ANSWERS, CONCEPTS
-from core.language.ar_talk import CALENDAR, DESTROYS, SEXES, WISHES
+from core.language.ar_talk import CALENDAR, DESTROYS, NO_INTENTS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
 from core.language.no_slips import NO_SLIPS
 from core.language.weak_words import WEAK_WORDS
@@ -239,6 +239,7 @@ ARABIC = Lexicon(
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["ar"],
     no_slips=NO_SLIPS["ar"],
     answers=ANSWERS,
+    no_intents=NO_INTENTS,
     destroys=DESTROYS,
     questions=QUESTIONS,
     requests=REQUESTS,

@@ -104,6 +104,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         f"{_COACH} & kann|konnte|bitte|sag|sagen|frag|frage|richte|ausrichten|gib|soll & !wer|sieht|liest|wechseln|"
         "andere|anderen|neuen",
         f"{_COACH} & anrufen|anruft|ruf|danke|melden|meldet",
+        "@ & sprechen|reden|telefonieren|unterhalten & möchte|mochte|will|würde|wurde|darf|muss|wünsche|wunsche",
     ),
     Question.WHO: (
         "wer_bist_du|wer_sind_sie|wer_ist_das|wer_ist_da|was_bist_du|wer_schreibt|ist_da_jemand|ist_da_wer|"

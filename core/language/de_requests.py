@@ -44,7 +44,7 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
         "alle|die & werte|daten|messwerte|zahlen",
     ),
     Request.PAGE: ("seite|druck*|ausdruck*|pdf|bericht|blatt",),
-    Request.PICTURE: ("bild*|kurve*|diagramm*|grafik*|verlauf_als_bild|zeichn*",),
+    Request.PICTURE: ("bild*|kurve*|diagramm*|grafik*|verlauf*|zeichn*",),
     Request.PLAN: (
         "plan|programm|messplan|messungen",
         "taglich|jeden_tag|ofter & wiegen|wiegt|gewogen",
@@ -53,7 +53,7 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
         "notiz|notizen",
         "^notiz|^notizen|^notiere|^notier|^merke|^vermerk|^anmerkung",
     ),
-    Request.HISTORY: ("vorgeschichte|geschichte|fruher|alarme|hinweise|verlauf",),
+    Request.HISTORY: ("vorgeschichte|geschichte|fruher|alarme|hinweise",),
     Request.CARD: (
         "zeig|zeige|zeigen|offne|offnen|karte|schau*|wie_geht_es|wie_gehts|wie_steht_es|was_macht|was_ist_mit|"
         "finde|suche",

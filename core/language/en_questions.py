@@ -97,6 +97,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "new|another|other|leave|stop",
         f"{_COACH} & wants_to|need_to|want_to|like_to & hear|know|ring|call|phone|see_me|meet",
         f"{_COACH} & ring_me|call_me|phone_me|text_me|see_me|meet_me|thank*",
+        "@ & talk_to|talk_with|speak_to|speak_with|chat_to|chat_with & want|want_to|wanna|like_to|need_to|have_to|"
+        "wish_to|can_i|could_i|may_i|let_me",
     ),
     Question.WHO: (
         "who_are_you|what_are_you|who_is_this|whos_this|who_is_writing|am_i_talking_to|anyone_there|anybody_there|"

@@ -109,6 +109,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.FOR_COACH: (
         f"{_COACH} & puede|podria|dile|digale|pregunta*|avisa*|dale|por_favor & !quien|ve|lee|cambiar|otro|otra",
         f"{_COACH} & me_llame|llamarme|llamame|me_llama|gracias",
+        "@ & hablar|conversar & quiero|quisiera|querria|necesito|gustaria|puedo|deseo|tengo_que",
     ),
     Question.WHO: (
         "quien_eres|quien_es|que_eres|con_quien_hablo|hay_alguien|como_te_llamas",

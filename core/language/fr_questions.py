@@ -99,6 +99,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         f"{_COACH} & peut|pourrait|dis|dites|demande|demandez|previens|prevenez|donne & !qui|voit|lit|changer|autre|"
         "nouveau",
         f"{_COACH} & mappeler|mappelle|appelle_moi|rappeler|merci",
+        "@ & parler|discuter|téléphoner & veux|voudrais|aimerais|souhaite|peux|pourrais|puis_je|dois|besoin|envie",
     ),
     Question.WHO: (
         "qui_es_tu|tu_es_qui|qui_etes_vous|vous_etes_qui|cest_qui|qui_est_ce|il_y_a_quelquun|comment_tu_tappelles|"

@@ -45,7 +45,7 @@ WITH_NUMBERS = frozenset(  # intents that may include a number
 @dataclass
 class _IntentTable:
     whole: dict[str, Intent] = field(default_factory=dict)
-    starts: dict[str, Intent] = field(default_factory=dict)
+    starts: dict[str, Intent | None] = field(default_factory=dict)  # None: of what only looks like a shorter one
     inside: dict[str, Intent] = field(default_factory=dict)
     polite: set[str] = field(default_factory=set)
 
@@ -53,13 +53,16 @@ class _IntentTable:
 @cache
 def _intent_table(words: Lexicon) -> _IntentTable:
     found = _IntentTable()
+    for phrase in words.no_intents:
+        for spelled in spellings(phrase, words):
+            found.starts[" ".join(bare_words(spelled))] = None
     for lexicon in dict.fromkeys((words, ENGLISH)):
         for intent, phrases in lexicon.intents.items():
             for phrase in phrases:
                 bare = phrase.strip(MORE + " ")
                 if lexicon is not words and bare in words.not_english:
                     continue
-                shelf = found.whole
+                shelf: dict[str, Intent] | dict[str, Intent | None] = found.whole
                 if phrase.endswith(MORE) and intent not in DESTRUCTIVE:
                     shelf = found.inside if phrase.startswith(MORE) else found.starts
                 for spelled in spellings(bare, lexicon):
@@ -180,10 +183,10 @@ def _without(said: Sequence[str], polite: set[str]) -> list[str]:
     return said
 
 
-def _beginning(said: Sequence[str], starts: Mapping[str, Intent]) -> Intent | None:
+def _beginning(said: Sequence[str], starts: Mapping[str, Intent | None]) -> Intent | None:
     for size in range(min(LONGEST_PHRASE, len(said)), 0, -1):
-        if (intent := starts.get(" ".join(said[:size]))) is not None:
-            return intent
+        if (start := " ".join(said[:size])) in starts:
+            return starts[start]
     return None
 
 

@@ -284,7 +284,8 @@ class Lexicon:
     (Arabic "wa-"). elision: an apostrophe separates words (French). centimetres_of_mercury: blood pressures are also
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
-    litre, where 1.1 is not low. not_english: English words that mean something else here. no_slips: everyday words a
+    litre, where 1.1 is not low. not_english: English words that mean something else here. no_intents: how
+    messages begin that mean something else than a shorter beginning does. no_slips: everyday words a
     letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
     order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`.
     joints: words that join what is to be said to "tell Ada". sexes: what people call themselves when asked for theirs.
@@ -312,6 +313,7 @@ class Lexicon:
     umlauts: bool = False
     grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()
+    no_intents: tuple[str, ...] = ()
     no_slips: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)

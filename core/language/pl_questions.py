@@ -109,6 +109,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         f"{_COACH} & moze|moglby|moglaby|powiedz|przekaz|zapytaj|popros|daj_znac & !kto|widzi|czyta|zmienic|inn*|now*",
         f"{_COACH} & zadzwoni*|dzieki|dziekuje|podziekuj|oddzwoni*",
         "przekaz|powiedz|daj_znac|napisz & @|trener*|prowadzac* & ze|zeby|i & !kto",
+        "@ & porozmawiac|rozmawiac|pogadac|pomowic & chce|chcial*|moge|potrzebuje|musze|wolal*",
     ),
     Question.WHO: (
         "kim_jestes|kto_to|kto_tam|kto_pisze|czym_jestes|jest_tam_ktos|jak_masz_na_imie|z_kim_pisze|z_kim_rozmawiam",

@@ -34,7 +34,7 @@ ENERGY = Measure(
     units=(Unit.POINT,),
     better=Better.HIGHER,
     bounds=ZERO_TO_TEN,
-    protocol=Protocol(technique=("think_of_the_past_week", "zero_is_none_ten_is_full"), keep_same=("time_of_day",)),
+    protocol=Protocol(technique=("think_of_today", "zero_is_none_ten_is_full"), keep_same=("time_of_day",)),
     understand=rating,
     error=RATING_ERROR,
     important=ImportantDifference(source=body_errors.ENERGY_CHANGE_SOURCE, better=body_errors.RATING_CHANGE),

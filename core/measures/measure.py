@@ -120,6 +120,11 @@ class Protocol:
     site: str | None = None
     timers: tuple[int, ...] = ()
 
+    @property
+    def attempts_to_name(self) -> int:
+        """How many values a question still has to ask for: one, where its own words say how many."""
+        return 1 if self.attempts_in_question else self.attempts
+
 
 @dataclass(frozen=True, slots=True)
 class Bounds:

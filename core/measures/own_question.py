@@ -19,7 +19,7 @@ OWN_QUESTION = Measure(
     units=(Unit.POINT,),
     better=Better.NEITHER,  # until the plan says which
     bounds=ZERO_TO_TEN,
-    protocol=Protocol(technique=("think_of_the_past_week",), keep_same=("time_of_day",)),
+    protocol=Protocol(technique=("think_of_today",), keep_same=("time_of_day",)),
     understand=rating,
     error=RATING_ERROR,
     retest=WEEKLY,

@@ -110,7 +110,12 @@ def welcome(said: m.Welcome, v: Voice) -> str:
     coach = v.coach(said.coach)
     hello = v.say("Hello {name}.", name=v.name(said.name)) if said.name else v.say("Hello.")
     return v.paragraphs(
-        v.sentences(hello, v.say("I am Samehour. I help {coach}, your coach.", coach=coach)),
+        v.sentences(
+            hello,
+            v.say("I am Samehour. I help {coach}, your coach.", coach=coach)
+            if said.coach.strip()
+            else v.say("I am Samehour. I help your coach."),
+        ),
         v.say("Once a week I ask you a few things, and show you what changes."),
         v.say("I am not a doctor, and I cannot send help. What your doctor or nurse tells you comes first."),
         v.say("May I keep your answers and show them to {coach}? You can stop at any time.", coach=coach),

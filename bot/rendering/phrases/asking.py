@@ -110,10 +110,12 @@ def reminder(v: Voice, measure: str, unit: Unit | None = None) -> Html:
 
 
 def unit_of(v: Voice, measure: str) -> Unit | None:
-    """The unit in which this client would answer."""
+    """The unit in which this client would answer: as in `core.dialogue.client.step.ClientStep.asked_in`."""
     found = MEASURES.get(measure)
     if found is None:
         return None
+    if found.unit is Unit.METRE_PER_SECOND:
+        return Unit.SECOND
     units = found.units or (found.unit,)
     for liked in (v.reader.units.mass, v.reader.units.length):
         if liked in units:

@@ -115,7 +115,11 @@ def ask_measure(said: m.Ask, v: Voice) -> str:
     parts.append(v.say(again[said.turn % len(again)]) if again and said.turn else ask(v, said.measure, said.unit))
     if said.attempts > 1:
         parts.append(
-            v.say_n("Do it once, and send the number.", "Do it {n} times, and send each number.", said.attempts)
+            v.say_n(
+                "Do it once. Send the number.",
+                "Do it {n} times. Send all the numbers in one message.",
+                said.attempts,
+            )
         )
     if said.first and has_card(said.measure):
         parts.append(v.say("This is your first one. The button below shows you how."))

@@ -149,7 +149,8 @@ def usual_for(said: m.UsualFor, v: Voice) -> str:
     low, high = (
         None if x is None else v.amount(x, measure=said.measure, second=said.second) for x in (said.low, said.high)
     )
-    if low is not None and high is not None:
+    if said.low is not None and said.high is not None:
+        low, high = v.span(said.low, said.high, measure=said.measure, second=said.second)
         range_ = v.say(
             "For people like you, a table has this range: {measure}, {low} to {high}.",
             measure=measure,
@@ -210,6 +211,7 @@ def doing(said: m.Doing, v: Voice) -> str:
     parts = [
         _shelf(v, N_("Better, by more than chance: {measures}."), said.better),
         _shelf(v, N_("Changed, by more than chance: {measures}."), said.changed),
+        _shelf(v, N_("Moved, but now and then chance does that, too: {measures}."), said.unsure),
         _shelf(v, N_("About the same as at the start: {measures}."), said.same),
         _shelf(v, N_("Not as good as at the start: {measures}."), said.worse),
         _shelf(v, N_("Too early to tell: {measures}."), said.early),

@@ -17,6 +17,13 @@ DOUBTS: dict[str, str] = {
     "faster_than_published": N_("That is faster than health advice goes. A slower pace is easier to keep."),
     "smaller_than_error": N_("That step is so small that we could not see it. A bigger one shows more."),
 }
+NO_SIZE = frozenset({"pregnancy", "eating_worries"})  # doubts of people to whom no weight is ever suggested
+# With a target suggested behind it: one question in a message is enough.
+DOUBTS_BEFORE_A_QUESTION: dict[str, str] = {
+    **DOUBTS,
+    "already_there": N_("You are there already."),
+    "wrong_direction": N_("That goal points the other way from what is better."),
+}
 DOUBT_OTHER = N_("I am not sure that goal fits. Please talk it over with your coach.")
 
 
@@ -63,10 +70,12 @@ def goal_set(said: m.GoalSet, v: Voice) -> str:
 
 @phrase(m.GoalDoubt)
 def goal_doubt(said: m.GoalDoubt, v: Voice) -> str:
-    parts = [v.say(DOUBTS.get(said.reason, DOUBT_OTHER))]
-    if said.suggest is not None:
-        parts.append(v.say("How about {amount}?", amount=v.amount(said.suggest, measure=said.measure)))
-    return v.sentences(*parts)
+    if said.suggest is None or said.reason in NO_SIZE:
+        return v.say(DOUBTS.get(said.reason, DOUBT_OTHER))
+    return v.sentences(
+        v.say(DOUBTS_BEFORE_A_QUESTION.get(said.reason, DOUBT_OTHER)),
+        v.say("How about {amount}?", amount=v.amount(said.suggest, measure=said.measure)),
+    )
 
 
 @phrase(m.GoalDropped)

@@ -91,9 +91,12 @@ def pause_when(said: m.PauseWhen, v: Voice) -> str:
 
 @phrase(m.Paused)
 def paused(said: m.Paused, v: Voice) -> str:
-    return v.say(
-        "Enjoy your break. I am quiet until {day}. If you want to come back sooner, just write to me.",
-        day=v.day(said.until),
+    return v.sentences(
+        v.say(
+            "Enjoy your break. I am quiet until {day}. If you want to come back sooner, just write to me.",
+            day=v.day(said.until),
+        ),
+        v.say("Your blood pressure week ends here, too. What you sent is kept.") if said.week_ended else "",
     )
 
 

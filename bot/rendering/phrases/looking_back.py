@@ -33,6 +33,7 @@ def look_back(said: LookBack, v: Voice) -> str:
         _shelf(v, N_("Better, by more than chance: {measures}."), said.better),
         _shelf(v, N_("Changed, by more than chance: {measures}."), said.changed),
         _shelf(v, N_("Small steps the right way, not sure yet: {measures}."), said.steps),
+        _shelf(v, N_("Moved, but now and then chance does that, too: {measures}."), said.unsure),
         _shelf(v, N_("Too close to call: {measures}."), said.same),
         _shelf(v, N_("Not as good as at the start: {measures}. Your coach can help."), said.worse),
         _shelf(v, N_("Too early to tell: {measures}."), said.early),

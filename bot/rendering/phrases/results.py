@@ -18,8 +18,6 @@ CHANCE: dict[str, str] = {
     "bmi": N_("Too close to call: this swings by up to {error}."),
     "waist": _TAPE,
     "hip": _TAPE,
-    "waist_to_hip_ratio": _TAPE,
-    "waist_to_height_ratio": _TAPE,
     "resting_heart_rate": N_("Too close to call: a pulse varies by up to {error}."),
     "blood_pressure": N_("Too close to call: a week of blood pressure varies by up to {error}."),
     "energy": _FEELING,
@@ -28,7 +26,7 @@ CHANCE: dict[str, str] = {
     "sleep": _FEELING,
     "five_chair_stands": _CLOCK,
     "timed_up_and_go": _CLOCK,
-    "gait_speed_4m": _CLOCK,
+    "gait_speed_4m": N_("Too close to call: a walking pace varies by up to {error}."),
     "walk_mile": _CLOCK,
 }
 CHANCE_OTHER = N_("Too close to call: this varies by up to {error}.")

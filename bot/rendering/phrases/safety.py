@@ -69,6 +69,7 @@ def _number(v: Voice, number: str) -> Html:
 def _local(v: Voice) -> Html:
     """What to call if the country is unknown: never one number for everybody."""
     (first, _), (second, _) = UNKNOWN_COUNTRY
+    # Translators: stands where a number would, so in every sentence behind the same words: "call {number}".
     return v.say(
         "your local emergency number ({europe} in Europe, {america} in North America)",
         europe=v.numbers.isolate(first),
@@ -223,7 +224,8 @@ def despair(said: m.Despair, v: Voice) -> str:
 def _helpline(v: Voice, said: m.Despair) -> Html:
     if not said.line:
         return v.say("You can find a crisis line near you at {site}.", site=v.numbers.isolate(FIND_ONE))
-    name = v.bold(v.numbers.isolate(f"{said.line} {said.dial}".strip()))
+    both = said.line if said.dial in said.line.split() else f"{said.line} {said.dial}".strip()  # "Línea 024", "3114"
+    name = v.bold(v.numbers.isolate(both))
     if not said.site:
         return v.say("A crisis line where you live: {line}.", line=name)
     return v.say("A crisis line where you live: {line}, {site}.", line=name, site=v.numbers.isolate(said.site))
@@ -231,7 +233,7 @@ def _helpline(v: Voice, said: m.Despair) -> Html:
 
 @phrase(m.EatingWorry)
 def eating_worry(said: m.EatingWorry, v: Voice) -> str:
-    charity = v.numbers.isolate(f"{said.line} {said.site}".strip())
+    charity = v.listed([v.numbers.isolate(part) for part in (said.line, said.site) if part])
     return v.sentences(
         v.say("Thank you for telling me. That sounds hard, and you are not the only one who feels like this."),
         v.say(
@@ -302,6 +304,18 @@ def alarm_over(said: m.AlarmOver, v: Voice) -> str:
     )
 
 
+@phrase(m.AlarmBetter)
+def alarm_better(said: m.AlarmBetter, v: Voice) -> str:
+    return v.sentences(
+        v.say("Thank you for telling me. It is good that it is better."),
+        v.say(
+            "If some of it is still there, or it comes back, or no doctor knows of it yet, please call a doctor or"
+            " nurse today."
+        ),
+        v.say("If it gets worse, call {number} at once.", number=_number(v, said.number)),
+    )
+
+
 @phrase(m.HowIsItNow)
 def how_is_it_now(said: m.HowIsItNow, v: Voice) -> str:
     about = v.say("You wrote to me about this: {sign}.", sign=sign(v, said.sign))
@@ -326,12 +340,11 @@ def alarm_closed(said: m.AlarmClosed, v: Voice) -> str:
 
 @phrase(m.KeptAside)
 def kept_aside(said: m.KeptAside, v: Voice) -> str:
-    what = names.measure(v, said.measure)
+    what: list[str] = [names.measure(v, said.measure)]
     if said.amount is not None:
-        value = v.amount(said.amount, measure=said.measure, second=said.second)
-        what = v.say("{measure}: {value}", measure=what, value=value)
+        what.append(v.amount(said.amount, measure=said.measure, second=said.second))
     return v.sentences(
-        v.say("I have set this aside: {what}.", what=what),
+        v.say("I have set this aside: {what}.", what=v.listed(what)),
         v.say("It does not count yet. Please send it again when you are well."),
     )
 
@@ -386,10 +399,13 @@ def pressure_repeat(said: m.PressureRepeat, v: Voice) -> str:
 
 
 def _pressure_signs(v: Voice, number: str) -> Html:
-    return v.say(
-        "If you have a sudden bad headache, trouble breathing, sudden pain in the chest, back or belly, numbness or"
-        " weakness, or trouble seeing or speaking: call {number} now. Do not wait for it to go down.",
-        number=_number(v, number),
+    return v.lines(
+        v.say("Do not wait: call {number} now if you have any of these:", number=_number(v, number)),
+        v.say("• a sudden bad headache"),
+        v.say("• trouble breathing"),
+        v.say("• sudden pain in the chest, back or belly"),
+        v.say("• numbness or weakness"),
+        v.say("• trouble seeing or speaking"),
     )
 
 
@@ -414,10 +430,14 @@ def pregnancy_pressure_repeat(said: m.PregnancyPressureRepeat, v: Voice) -> str:
 
 
 def _pregnancy_signs(v: Voice, number: str) -> Html:
-    return v.say(
-        "Do you have a bad headache, pain below the ribs, vomiting, sudden swelling or a fit? Is it hard to see or"
-        " breathe? Then call the unit or {number} now.",
-        number=_number(v, number),
+    return v.lines(
+        v.say("Call the unit or {number} now for:", number=_number(v, number)),
+        v.say("• a bad headache"),
+        v.say("• pain below the ribs"),
+        v.say("• vomiting"),
+        v.say("• sudden swelling"),
+        v.say("• a fit"),
+        v.say("• trouble seeing or breathing"),
     )
 
 

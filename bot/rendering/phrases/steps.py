@@ -85,6 +85,7 @@ TECHNIQUE: dict[str, str] = {
     "four_to_seven_days": N_("Do it for a week. Four days is the least."),
     # ratings
     "think_of_the_past_week": N_("Think of the past week."),
+    "think_of_today": N_("Think of today."),
     "zero_is_none_ten_is_full": N_("0 means none at all. 10 means full of it."),
     "sitting_is_0_most_possible_is_10": N_("0 is like sitting. 10 is all you can give."),
     "whole_session_not_hardest_moment": N_("Think of the whole session, not the hardest moment."),

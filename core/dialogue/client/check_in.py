@@ -10,7 +10,7 @@ from core.care import Status
 from core.dialogue.client import help_and_menu, looking_back, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Answered, CancelTimer, Lower, NotAsked, Raise, SetTimer
-from core.dialogue.client.encouragement import OPENINGS, PRAISES
+from core.dialogue.client.encouragement import OF_A_REGULAR, OF_THE_SLOT, OPENINGS, PRAISES
 from core.dialogue.client.states import Asking, Awaiting, Enrolling, Gate, PressureWeek, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.client.week_messages import AnotherDay
@@ -151,7 +151,7 @@ def open_check_in(d: ClientStep, day: date, *, late: int = 0, occasion: str | No
         d.say(m.NotToday(d.next_slot()))
         d.become(day=None)
         return
-    opening = pick(d, OPENINGS)
+    opening = pick(d, OPENINGS, _untrue(d, at_the_slot=occasion is not None and not late))
     d.say(m.CheckInOpens(opening, late), said=opening, occasion=occasion)
     ask_next(d)
 
@@ -161,10 +161,16 @@ def _given_today(d: ClientStep) -> bool:
     return bool(taken) and d.facts.local(taken[-1].taken_at).date() == d.today
 
 
-def pick(d: ClientStep, keys: tuple[str, ...]) -> str:
+def _untrue(d: ClientStep, *, at_the_slot: bool) -> frozenset[str]:
+    """Openings that would not be true: "again" of the first, "same hour" of one that comes at another."""
+    first = not d.facts.of(needed.FIRST_RATING.key)
+    return (OF_A_REGULAR if first else frozenset()) | (frozenset() if at_the_slot else OF_THE_SLOT)
+
+
+def pick(d: ClientStep, keys: tuple[str, ...], without: frozenset[str] = frozenset()) -> str:
     """A key not used in the last eight weeks; deterministic, with a different start for each client and week."""
     start = (d.facts.client_id * 7 + d.today.toordinal() // 7) % len(keys)
-    turned = keys[start:] + keys[:start]
+    turned = [key for key in keys[start:] + keys[:start] if key not in without]
     return next((k for k in turned if k not in d.facts.said), turned[0])
 
 
@@ -222,7 +228,7 @@ def ask(d: ClientStep, measure: Measure, tries: int = 0) -> None:
         d.say(m.AskOwn(d.facts.plan.own_question), *buttons(d, measure))
         return
     first = not d.facts.of(measure.key) and measure.kind in (MeasureKind.BODY, MeasureKind.FUNCTION)
-    attempts = 1 if measure.protocol.attempts_in_question else measure.protocol.attempts
+    attempts = measure.protocol.attempts_to_name
     weekly = measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY) and d.facts.of(measure.key)
     turn = d.today.toordinal() // 7 if weekly else 0
     again = STARTS_AGAIN not in d.state.told and d.starts_again(measure.key, d.state.day or d.today)

@@ -23,6 +23,9 @@ OPENINGS: tuple[str, ...] = (
     "thanks_for_time",
 )
 
+OF_A_REGULAR = frozenset({"same_hour", "week_gone", "hello_again"})  # not the first that somebody ever gets
+OF_THE_SLOT = frozenset({"same_hour"})  # only of a check-in that comes at its own hour
+
 PRAISES: tuple[str, ...] = (
     "thanks_time",
     "whole_picture",

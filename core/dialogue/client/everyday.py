@@ -348,7 +348,7 @@ def _doing(d: ClientStep, text: str) -> None:
     """Every measure by its verdict, as it was told; numbers and hidden ones left out."""
     found = looking_back.shelves(d)
     same = (*found["steps"], *found["same"])
-    said = m.Doing(found["better"], same, found["changed"], found["worse"], found["early"])
+    said = m.Doing(found["better"], same, found["changed"], found["worse"], found["early"], found["unsure"])
     d.say(said, (Choice("progress", "set:progress"),))
 
 

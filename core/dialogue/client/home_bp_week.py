@@ -115,6 +115,13 @@ def week_over(d: ClientStep, at: datetime) -> None:
 
 def stop(d: ClientStep) -> None:
     """The client does not want the week."""
-    d.do(CancelTimer("pressure"), CancelTimer("pressure_end"))
-    d.become(pressure=None)
+    call_off(d)
     d.say(m.Skipped(MEASURE))
+
+
+def call_off(d: ClientStep) -> bool:
+    """No more prompts, and no mean; its readings stay. False if no week is under way."""
+    d.do(CancelTimer("pressure"), CancelTimer("pressure_end"))
+    under_way = d.state.pressure is not None
+    d.become(pressure=None)
+    return under_way

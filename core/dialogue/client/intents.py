@@ -13,7 +13,8 @@ from core.language import Intent
 from core.language.intents import in_passing
 from core.language.spoken import opens_a_question
 from core.measures import MEASURES
-from core.measures.measure import BodySize
+from core.measures.measure import BodySize, MeasureKind
+from core.understanding.answers_in_text import names_in
 
 
 def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
@@ -23,6 +24,8 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
             card(d, d.asking.measure)  # "how is that done?" asks for the one that is open
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
+        case Intent.HELP if (named := _named(d, text)) is not None:  # "how do I measure my waist?"
+            card(d, named)
         case Intent.NO if isinstance(d.asking, Awaiting):
             check_in.skip(d)
         case Intent.COACH if d.facts.coach_name and in_passing(text, d.words):
@@ -51,6 +54,13 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
             help_and_menu.not_sure(d)
 
 
+def _named(d: ClientStep, text: str) -> str | None:
+    """The measure a text names, of the plan's first; None if it names none that has to be shown."""
+    known = names_in(text, d.words)
+    keys = (key for key in (*d.facts.plan.measures, *MEASURES) if key in known and key in MEASURES)
+    return next((key for key in keys if MEASURES[key].kind in (MeasureKind.BODY, MeasureKind.FUNCTION)), None)
+
+
 def courtesy(d: ClientStep, intent: Intent) -> None:
     """A thank-you or a hello: answered in kind; an open question is repeated."""
     glad = m.Plainly("glad", d.facts.coach_name)
@@ -71,7 +81,8 @@ def card(d: ClientStep, key: str, *, ruler: bool = False) -> None:
     taped = measure.body is BodySize.GIRTH
     extra = ((Choice("ruler", f"ruler:{key}"),),) if taped and not ruler else ()
     rows = check_in.buttons(d, measure)[-1:] if isinstance(d.asking, Awaiting) else ()
-    timers = ((Choice("time_it", f"time:{key}"),),) if measure.protocol.timers and rows else ()
+    asked = isinstance(d.asking, Awaiting) and d.asking.measure == key
+    timers = ((Choice("time_it", f"time:{key}"),),) if measure.protocol.timers and asked else ()
     d.say(m.Card(key, ruler), *extra, *timers, *rows)
 
 

@@ -66,7 +66,15 @@ def picture(d: ClientStep, found: Shelves) -> None:
     """One picture: of what moved, else of what the client has a goal for, else of what was measured, else of energy."""
     seen = showable(d)
     goals = tuple(goal.measure for goal in d.facts.goals)
-    moved = (*found["better"], *found["changed"], *found["worse"], *goals, *found["steps"], *found["same"])
+    moved = (
+        *found["better"],
+        *found["changed"],
+        *found["worse"],
+        *goals,
+        *found["steps"],
+        *found["unsure"],
+        *found["same"],
+    )
     wanted = sorted(dict.fromkeys((*moved, *seen)), key=_of_how_one_feels)
     key = next((key for key in wanted if key in seen), None)
     if key is not None:
@@ -80,12 +88,18 @@ def _of_how_one_feels(key: str) -> bool:
 
 def shelves(d: ClientStep) -> Shelves:
     """Every measure by its verdict as the client hears it; hidden ones and recalled activity left out."""
-    found: dict[str, list[str]] = {name: [] for name in ("better", "changed", "worse", "steps", "same", "early")}
+    found: dict[str, list[str]] = {
+        name: [] for name in ("better", "changed", "worse", "steps", "unsure", "same", "early")
+    }
     for key, last in _latest(d):
         judged = assessed(d, MEASURES[key], last)
         told = verdict_told(MEASURES[key], judged, d.facts.units, d.facts.zone)
         shelf = "early" if told is None else SHELVES.get(Change(told.kind), "early")
-        found["steps" if shelf == "same" and SMALL_STEPS in judged.context else shelf].append(key)
+        if shelf == "same" and SMALL_STEPS in judged.context:
+            shelf = "steps"
+        elif shelf == "same" and told is not None and told.difference is not None:
+            shelf = "unsure"
+        found[shelf].append(key)
     return {name: tuple(keys) for name, keys in found.items()}
 
 

@@ -573,13 +573,15 @@ class OnlyOne:
 
 @dataclass(frozen=True, slots=True)
 class Doing:
-    """How it goes: measures by what their last official reading is worth against the first."""
+    """How it goes: measures by what their last official reading is worth against the first. unsure: beyond chance, and
+    too little so to be given a meaning."""
 
     better: tuple[str, ...] = ()
     same: tuple[str, ...] = ()
     changed: tuple[str, ...] = ()
     worse: tuple[str, ...] = ()
     early: tuple[str, ...] = ()
+    unsure: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -754,6 +756,14 @@ class AdviceNearby:
 @dataclass(frozen=True, slots=True)
 class AlarmOver:
     """The sign is over: thanks, what still to do, and what if it returns."""
+
+    sign: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class AlarmBetter:
+    """The sign is better, which is not over: thanks, what still to do, and what if it grows worse."""
 
     sign: str
     number: str
@@ -1017,7 +1027,10 @@ class PauseWhen:
 
 @dataclass(frozen=True, slots=True)
 class Paused:
+    """week_ended: a blood-pressure week was under way, and ends with this."""
+
     until: date
+    week_ended: bool = False
 
 
 @dataclass(frozen=True, slots=True)

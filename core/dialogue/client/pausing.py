@@ -7,7 +7,7 @@ from datetime import date, time, timedelta
 
 from core import schedule
 from core.care import Status
-from core.dialogue.client import check_in, needed, programme
+from core.dialogue.client import check_in, home_bp_week, needed, programme
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import CancelTimer, ChangeClient, NotifyCoach, SetTimer
 from core.dialogue.client.messages_to_coach import ClientPaused
@@ -85,6 +85,7 @@ def pause(d: ClientStep, words: str = "") -> None:
 def pause_until(d: ClientStep, until: date) -> None:
     """No questions until a date; at most half a year, so that nobody gets lost."""
     until = min(max(until, d.today + timedelta(days=1)), d.today + LONGEST_PAUSE)
+    week_ended = home_bp_week.call_off(d)
     d.do(
         ChangeClient("status", Status.PAUSED),
         ChangeClient("paused_until", until),
@@ -93,7 +94,7 @@ def pause_until(d: ClientStep, until: date) -> None:
         NotifyCoach(ClientPaused(d.facts.client_id, d.facts.name, until)),
     )
     d.become(asking=None, agenda=(), day=None)
-    d.say(m.Paused(until), (Choice("resume", "resume"),))
+    d.say(m.Paused(until, week_ended), (Choice("resume", "resume"),))
 
 
 def resume(d: ClientStep) -> None:

@@ -210,8 +210,13 @@ def said_later(d: ClientStep, said: Later) -> None:
         return
     d.become(alarm=None)
     d.do(CancelTimer(NEXT_MORNING), Raise(_flag_of(d, alarm, said)))
-    better = said is Later.BETTER
-    d.say(m.AlarmOver(alarm.sign, d.emergency_number) if better else m.NotMeant(d.emergency_number))
+    match said:
+        case Later.OVER:
+            d.say(m.AlarmOver(alarm.sign, d.emergency_number))
+        case Later.BETTER:
+            d.say(m.AlarmBetter(alarm.sign, d.emergency_number))
+        case _:
+            d.say(m.NotMeant(d.emergency_number))
     d.say_coach_told()
 
 
@@ -231,7 +236,7 @@ def old_answer(d: ClientStep, answer: str) -> None:
         case "over" | "none" | "no" if isinstance(d.asking, AlarmAsked):
             say_question(d, d.asking.sign)  # it may not be said of this sign
         case "over" if alarm is not None:
-            said_later(d, Later.BETTER)
+            said_later(d, Later.OVER)
         case "none" | "no" if alarm is not None:
             said_later(d, Later.NOT_MEANT)
         case _:

@@ -30,7 +30,7 @@ class LookBack:
 
     kept: of the last `weeks` check-ins, how many were answered. better, changed, worse: measures that moved by more
     than chance. steps: those that took one small step after another the right way, each within it. same: within it.
-    early: without anything to compare yet.
+    unsure: beyond it, and too little so to be given a meaning. early: without anything to compare yet.
     """
 
     kept: int
@@ -42,3 +42,4 @@ class LookBack:
     same: tuple[str, ...] = ()
     early: tuple[str, ...] = ()
     activity: tuple[ActivityLine, ...] = ()
+    unsure: tuple[str, ...] = ()

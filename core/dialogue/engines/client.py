@@ -441,17 +441,19 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
         everyday.remind(d)
     elif looks_like_a_question(text, d.words) and everyday.hand_on(d, text):
         everyday.remind(d)
+    elif _denies_a_sign(d, text) and not any(_tries(a.heard) for a in given):
+        _denied_unprompted(d)  # before it is taken for an answer that holds no number
     elif (aside := answers.for_put_aside(d, text, asked)) is not None:
         answers.take_answers(d, event, (aside,), MEASURES[aside.measure])
     elif isinstance(d.asking, Awaiting) and not _offers(given) and everyday.about_the_week(d, text):
         pass
     elif given and isinstance(given[0].heard, Misunderstood) and _asks_back(d, given[0].heard):
         answers.not_understood(d, MEASURES[given[0].measure], given[0].heard, event)
-    elif asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)):
-        pass
-    elif _denies_a_sign(d, text):
-        _denied_unprompted(d)
-    elif everyday.about_the_week(d, text) or everyday.hand_on(d, text):
+    elif (
+        (asked is None and (answers.directed_weight(d, event, text) or answers.ask_which(d, text)))
+        or everyday.about_the_week(d, text)
+        or everyday.hand_on(d, text)
+    ):
         pass
     elif d.asking is None or isinstance(d.asking, Awaiting):
         help_and_menu.not_sure(d)
@@ -528,8 +530,7 @@ def _tries(heard: Understood | Misunderstood) -> bool:
 def _denied_unprompted(d: ClientStep) -> None:
     """An unprompted denial ("no chest pain"): good to hear; an open question stays open."""
     d.say(m.StoodDown())
-    if isinstance(d.asking, Awaiting):
-        check_in.ask(d, MEASURES[d.asking.measure])
+    put_again(d)
 
 
 def _coach_wrote_recently(d: ClientStep) -> bool:

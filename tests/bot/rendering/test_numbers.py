@@ -47,6 +47,9 @@ def amount(value: str, unit: Unit, language: str = "en", measure: str = "", seco
         ("1.0", Unit.SECOND, "de", "1 Sekunde"),  # a whole number takes the form of a whole number
         ("25.0", Unit.SECOND, "pl", "25 sekund"),
         ("22.5", Unit.SECOND, "pl", "22,5 sekundy"),
+        ("1.6", Unit.REPETITION, "fr", "1,6 lever"),  # in French all below two is singular
+        ("2.5", Unit.REPETITION, "fr", "2,5 levers"),
+        ("1.6", Unit.REPETITION, "en", "1.6 stands"),
         ("90", Unit.MINUTE, "pl", "90 minut"),
         ("1234.5", Unit.METRE, "en", "1,234.5 m"),
         ("-2.1", Unit.KILOGRAM, "en", "-2.1 kg"),
@@ -73,7 +76,7 @@ def test_a_mile_is_told_in_minutes_and_seconds_with_the_pulse() -> None:
 
 
 @pytest.mark.parametrize(
-    ("language", "said"), [("en", "128/82 mmHg"), ("de", "128/82 mm Hg"), ("ar", "128/82 ملم زئبقي")]
+    ("language", "said"), [("en", "128/82 mmHg"), ("de", "128/82 mmHg"), ("ar", "128/82 ملم زئبقي")]
 )
 def test_a_pressure_is_two_numbers_and_one_unit(language: str, said: str) -> None:
     assert amount("128.4", Unit.MILLIMETRE_OF_MERCURY, language, second="81.6") == said
@@ -98,7 +101,7 @@ def test_a_coach_reads_signs() -> None:
     ("language", "day", "full", "short"),
     [
         ("en", "Monday, 30 March", "30 March 2026", "30 Mar"),
-        ("de", "Montag, 30. März", "30. März 2026", "30 März"),
+        ("de", "Montag, 30. März", "30. März 2026", "30. März"),
         ("es", "lunes, 30 de marzo", "30 de marzo de 2026", "30 mar"),
         ("fr", "lundi 30 mars", "30 mars 2026", "30 mars"),
         ("pl", "poniedziałek, 30 marca", "30 marca 2026", "30 mar"),
@@ -109,6 +112,51 @@ def test_a_date_reads(language: str, day: str, full: str, short: str) -> None:
     n = voice(Reader(language)).numbers
     at = date(2026, 3, 30)
     assert (n.day(at), n.full_date(at), n.short_date(at)) == (day, full, short)
+
+
+def test_the_first_of_a_month_is_an_ordinal_in_french() -> None:
+    n, first, eleventh = voice(Reader("fr")).numbers, date(2026, 3, 1), date(2026, 3, 11)
+    assert (n.day(first), n.full_date(first)) == ("dimanche 1er mars", "1er mars 2026")
+    assert (n.day_of_year(first), n.short_date(first)) == ("1er mars", "1er mars")
+    assert (n.day(eleventh), n.full_date(eleventh)) == ("mercredi 11 mars", "11 mars 2026")
+    assert voice(Reader("en")).numbers.full_date(first) == "1 March 2026"
+
+
+def test_a_short_date_is_an_abbreviation_where_the_language_marks_one() -> None:
+    april = date(2026, 4, 20)
+    assert voice(Reader("de")).short_date(april) == "20. Apr."
+    assert voice(Reader("fr")).short_date(april) == "20 avr."
+
+
+def test_an_abbreviation_at_the_end_of_a_sentence_is_its_full_stop() -> None:
+    v = voice(Reader("de"))
+    time_taken = v.amount(Amount(D("17.5"), Unit.MINUTE), measure="walk_mile")
+    assert time_taken.replace("\u00a0", " ") == "17 Min. 30 Sek."
+    assert v.say("So: {what}.", what=time_taken) == f"So: {time_taken}"
+    assert v.say("So: <b>{what}</b>.", what=time_taken) == f"So: <b>{time_taken}</b>"
+    assert v.plain("So: {what}.", what=time_taken) == f"So: {time_taken}"
+    assert v.say("So: {what}. And {other}.", what=time_taken, other="4 kg") == f"So: {time_taken} And 4 kg."
+
+
+def test_a_range_names_its_unit_once() -> None:
+    v = voice(Reader("en"))
+    pulse = v.span(Amount(D(60), Unit.BEATS_PER_MINUTE), Amount(D(100), Unit.BEATS_PER_MINUTE))
+    assert pulse == ("60", "100 beats a minute")
+    odd = v.span(Amount(D(1), Unit.REPETITION), Amount(D(8), Unit.REPETITION))
+    assert odd == ("1 stand", "8 stands")  # "1 to 8 stands" would be as good, but not in every language
+    assert v.span(Amount(D(4), Unit.POINT), Amount(D(6), Unit.POINT)) == ("4 out of 10", "6 out of 10")
+    pressure = Amount(D(110), Unit.MILLIMETRE_OF_MERCURY), Amount(D(130), Unit.MILLIMETRE_OF_MERCURY)
+    assert v.span(*pressure, second=D(80)) == ("110/80 mmHg", "130/80 mmHg")
+
+
+def test_a_coach_without_a_name_has_a_capital_where_a_sentence_begins() -> None:
+    v = voice(Reader("en"))
+    nobody = v.coach("")
+    assert v.say("{coach} reads it. {coach} and {coach}.", coach=nobody) == (
+        "Your coach reads it. Your coach and your coach."
+    )
+    assert v.plain("{coach}!", coach=nobody) == "Your coach!"
+    assert v.say("{coach} reads it.", coach=v.coach("de la Cruz")) == "de la Cruz reads it."
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

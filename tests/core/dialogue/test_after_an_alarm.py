@@ -73,11 +73,22 @@ def test_a_bot_that_was_away_for_a_day_does_not_ask() -> None:
     assert chat.gets(TimerFired(chat.now, "how_now", "", timedelta(days=1))).kinds == []
 
 
-@pytest.mark.parametrize("answer", ["now:better", "better, thanks", "I'm fine now", "it's gone"])
-def test_better_is_passed_on_and_ends_it(answer: str) -> None:
+@pytest.mark.parametrize(
+    ("answer", "kind", "told"),
+    [
+        ("now:better", "AlarmBetter", "better"),
+        ("better, thanks", "AlarmBetter", "better"),
+        ("I'm fine now", "AlarmBetter", "better"),
+        ("it's gone", "AlarmOver", "over"),
+        ("recovered", "AlarmOver", "over"),
+        ("recovered, well, better", "AlarmBetter", "better"),
+        ("alarm:over", "AlarmOver", "over"),
+    ],
+)
+def test_better_and_over_are_two_things_and_each_is_passed_on_and_ends_it(answer: str, kind: str, told: str) -> None:
     chat = alarmed().at(NEXT_MORNING).wakes_up("how_now")
     (chat.presses if ":" in answer else chat.says)(answer)
-    assert chat.kinds == ["AlarmOver", "CoachTold"] and later(chat) == ["better"]
+    assert chat.kinds == [kind, "CoachTold"] and later(chat) == [told]
     assert chat.state.alarm is None
 
 
@@ -110,7 +121,7 @@ def test_a_joke_is_understood_at_any_time_and_never_answered_cheerfully() -> Non
 @pytest.mark.parametrize("said", ["better", "still the same", "it was a joke"])
 def test_without_an_alarm_these_words_are_about_something_else(said: str) -> None:
     chat = Chat().due().says(said)
-    assert not {"AlarmOver", "Emergency", "NotMeant"} & set(chat.kinds)
+    assert not {"AlarmOver", "AlarmBetter", "Emergency", "NotMeant"} & set(chat.kinds)
 
 
 def test_the_same_as_last_time_is_no_answer_to_the_alarm() -> None:
@@ -120,7 +131,7 @@ def test_the_same_as_last_time_is_no_answer_to_the_alarm() -> None:
 
 
 def test_an_alarm_of_last_week_no_longer_stands() -> None:
-    assert "AlarmOver" not in alarmed().later(days=7).says("better").kinds
+    assert not {"AlarmOver", "AlarmBetter"} & set(alarmed().later(days=7).says("better").kinds)
 
 
 SENTENCES = {

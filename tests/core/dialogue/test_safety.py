@@ -88,6 +88,14 @@ def test_a_blood_pressure_week_asks_twice_a_day_for_two_readings():
     assert chat.state.asking is None
 
 
+def test_a_pause_ends_a_blood_pressure_week_and_says_so():
+    chat = pressed_week().says("pause until 20 March")
+    assert chat.heard(m.Paused).week_ended
+    assert chat.state.pressure is None
+    assert not [w for w in chat.wakes if w.purpose.startswith("pressure")]
+    assert not Chat(PRESSURE).says("pause until 20 March").heard(m.Paused).week_ended
+
+
 def test_both_readings_may_come_in_one_message():
     chat = pressed_week().says("128/82 and 126/80")
     assert "PressureKept" in chat.kinds
