@@ -49,7 +49,7 @@ from rich.console import Console
 from rich.table import Table
 
 from bot.operator.change_rule_simulation import NOBODY, RETEST_WEEKS, RETESTS, START, WEEK, beats_in
-from bot.store.readings import HISTORY, SEVERAL
+from bot.store.readings import DEEP, HISTORY, LONG, SERIES, SERIES_HISTORY, SEVERAL
 from bot.store.readings import START as START_SPAN
 from core.judging.assess import Assessment, assess, error_of_weeks
 from core.judging.change import Change, level_of, mdc95_squared, variance
@@ -320,13 +320,20 @@ def follow(
 
 
 def as_loaded(history: Sequence[Reading], now: datetime) -> list[Reading]:
-    """What a turn knows of a measure (`bot.store.readings.histories`): twelve weeks, the start and the last before."""
-    lately = [r for r in history if r.taken_at >= now - HISTORY]
-    earlier = history[: len(history) - len(lately)]
+    """What a turn knows of one measure (`bot.store.readings.histories`): twelve weeks or more, the start and the last
+    before."""
+    if not history:
+        return []
+    key = history[0].measure
+    since = now - HISTORY
+    earlier = [r for r in history if r.taken_at < since]
     start = earlier[:1]
-    if start and start[0].measure in SEVERAL:
+    if start and key in SEVERAL:
         start = [r for r in earlier if r.taken_at < start[0].taken_at + START_SPAN]
-    return [*start, *earlier[len(start) :][-1:], *lately]
+    further = earlier[len(start) :]
+    older = [r for r in further if r.taken_at >= now - LONG] if key in DEEP else []
+    lately = [r for r in history if r.taken_at >= (now - SERIES_HISTORY if key in SERIES else since)]
+    return [*start, *(older or further[-1:]), *lately]
 
 
 def visits(part: Part, weeks: int) -> Iterator[int]:

@@ -18,6 +18,7 @@ from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.verdicts import FIRST, STARTED, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
 from core.judging.assess import (
+    BLOCKS,
     RATING_WINDOW,
     error_of_weeks,
     mean_point,
@@ -140,7 +141,7 @@ class Chain:
         if found is None:
             return None
         earlier = [p for p in self.points if p.at < found.at][1 - NEWEST :]
-        return sure_among((*self.start, *earlier, found), error, len(self.start))
+        return sure_among((*self.start, *earlier, found), self.measure, len(self.start))
 
     def _point(self, reading: TakenValue) -> Point | None:
         error, first = self.measure.error, self.first
@@ -296,7 +297,7 @@ class RatingTrack(Track):
         self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
         self.baseline_number = 0  # its cache number
-        self.recent: deque[TakenValue] = deque()  # of the last twelve weeks, as many as the flags need
+        self.recent: deque[TakenValue] = deque()  # of as many weeks as the course needs
         self.last: deque[TakenValue] = deque()  # of the last four, excluding the first four
         self.total = Decimal(0)  # of `last`
 
@@ -336,7 +337,7 @@ class RatingTrack(Track):
         later = [r for r in self.recent if ends <= r.taken_at < at]
         swing = float(variance(error, now.value))
         blocks = rating_blocks(self.first, [*later, now])
-        return sure_among([mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks], error)
+        return sure_among([mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks], self.measure)
 
     def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
         """The verdict on a mean of `number` readings that lies within error."""
@@ -365,7 +366,7 @@ class RatingTrack(Track):
         else:
             self.last.append(now)
             self.total += now.value
-        oldest, recent = now.taken_at - 3 * RATING_WINDOW, self.recent
+        oldest, recent = now.taken_at - BLOCKS * RATING_WINDOW, self.recent
         while recent and recent[0].taken_at < oldest:
             recent.popleft()
         recent.append(now)

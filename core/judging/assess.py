@@ -31,10 +31,22 @@ from core.judging.change import (
     Strength,
     Verdict,
     judge,
+    reaches,
     unlike,
     variance,
 )
-from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
+from core.judging.course import (
+    CLIP,
+    NEWEST,
+    WANDERS,
+    ChangePoint,
+    Point,
+    bound,
+    change_point,
+    may_be_sure,
+    variance_of_mean,
+    winsorised,
+)
 from core.judging.start import together, visits_of
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
@@ -49,6 +61,8 @@ RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
 SMALL_STEPS = "small_steps"  # of `Assessment.context`
+BLOCKS = 5  # of four weeks each
+_WIDER = float(CONDITION_FACTOR) ** 2
 STEPS = 2  # in a row, from one official reading to the next
 
 PROPAGATED = Source(
@@ -221,16 +235,18 @@ def point(measure: Measure, error: MeasurementError, reading: Reading, start: Re
     differing = unlike(reading, start)
     if differing & INCOMPARABLE:
         return None
-    own = variance(error, start.value, reading.attempts, reading.window)
-    wider = own * CONDITION_FACTOR * CONDITION_FACTOR if differing else own
-    step = counting_step(reading.window) if reading.window is not None else D(1).scaleb(-measure.places)
-    instrument = step * step / 12 / reading.attempts
+    single = float(variance(error, start.value))
+    own = float(variance(error, start.value, reading.attempts, reading.window))
+    own = variance_of_mean(single, own, days=own < single)
+    wider = own * _WIDER if differing else own
+    step = float(counting_step(reading.window) if reading.window is not None else D(1).scaleb(-measure.places))
+    instrument = min(1.0, step * step / 12 / reading.attempts / own)
     days = reading.attempts if SERIES_MEAN in reading.conditions.notes else 1
-    return Point(reading.taken_at, float(reading.value), float(wider), min(1.0, float(instrument / own)), days)
+    return Point(reading.taken_at, float(reading.value), wider, instrument, days, wander=WANDERS * single)
 
 
 def rating_points(measure: Measure, before: Sequence[Reading], now: Reading) -> list[Point]:
-    """Means of the first four weeks and of the last three times four weeks, whatever of them there is."""
+    """Means of the first four weeks and of the last `BLOCKS` times four weeks, whatever of them there is."""
     if measure.error is None or not before:
         return []
     ends = before[0].taken_at + RATING_WINDOW - EARLY_BY
@@ -243,14 +259,16 @@ def rating_points(measure: Measure, before: Sequence[Reading], now: Reading) -> 
 
 
 def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[Dated]]:
-    """Ratings of the first four weeks, and those after them by fours of weeks counted back from the last, up to twelve.
+    """Ratings of the first four weeks, and those after them by fours of weeks counted back from the last, up to
+    `BLOCKS`.
 
     Empty blocks are left out.
     """
     until = later[-1].taken_at - RATING_WINDOW + EARLY_BY
     blocks = [list(first)]
-    for after, upto in ((until - 2 * RATING_WINDOW, until - RATING_WINDOW), (until - RATING_WINDOW, until)):
-        blocks.append([r for r in later if after < r.taken_at <= upto])
+    for n in range(BLOCKS - 1, 0, -1):
+        upto = until - (n - 1) * RATING_WINDOW
+        blocks.append([r for r in later if upto - RATING_WINDOW < r.taken_at <= upto])
     blocks.append([r for r in later if r.taken_at > until])
     return [block for block in blocks if block]
 
@@ -258,7 +276,9 @@ def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[D
 def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
     """Ratings of four weeks as one point. swing: the variance of one."""
     level, scatter = _level_and_scatter(tuple(ratings), swing)
-    return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
+    number = len(ratings)
+    spread = variance_of_mean(swing, swing / number, days=True)
+    return Point(at, level, spread, days=number, scatter=scatter, wander=WANDERS * swing)
 
 
 @lru_cache(maxsize=4096)  # four whole numbers from 0 to 10 come again and again
@@ -273,16 +293,26 @@ def sure_change(
     """The change in the readings, if it is sure and this one is judged at all. start: how many points it is."""
     if verdict is None or verdict.kind not in JUDGED or measure.error is None:
         return None
-    return sure_among(points, measure.error, start)
+    return sure_among(points, measure, start)
 
 
-def sure_among(points: Sequence[Point], error: MeasurementError, start: int = 1) -> ChangePoint | None:
-    """The change in these points, if it is sure. start: how many of them are visits of the start."""
-    spread = float(error.spread)
-    if not may_be_sure(points, spread):
+def sure_among(points: Sequence[Point], measure: Measure, start: int = 1) -> ChangePoint | None:
+    """The change in these points, if it is sure, and at least half of what matters. start: how many of them are visits
+    of the start."""
+    least = least_t(measure)
+    if not may_be_sure(points, least):
         return None
     found = change_point(points, start)
-    return found if found is not None and found.sure(spread) else None
+    if found is None or not found.sure(least):
+        return None
+    twice = reaches(measure.important, measure.better, D(found.before), 2 * D(found.difference))
+    return None if twice is False else found
+
+
+def least_t(measure: Measure) -> float:
+    """What t must pass for this measure."""
+    valued = measure.important is not None or measure.series
+    return bound(typical=measure.error is None or not measure.error.worst, valued=valued)
 
 
 def _start_alone(chain: Sequence[Reading], verdict: Verdict) -> bool:

@@ -25,4 +25,4 @@ MUST_NOT = (
 )
 
 # Of one measurement. It is a technical error, so the mean of two in a sitting is more precise.
-ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM)
+ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM, worst=True)

@@ -144,7 +144,8 @@ class MeasurementError:
 
     counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds. shared_by_attempts: the error
     is day-to-day variation, which attempts in one sitting share, so averaging them does not reduce it (except the
-    counting part of a pulse). spread: SD of this error between people, as a fraction of it, if published.
+    counting part of a pulse). spread: SD of this error between people, as a fraction of it, if published. worst: the
+    largest of what is published, which hardly anybody exceeds, instead of the typical one.
     borrowed_from: the population it was measured in, if not people at home, else "".
     """
 
@@ -154,6 +155,7 @@ class MeasurementError:
     counted: bool = False
     shared_by_attempts: bool = False
     spread: Decimal = NONE_PUBLISHED
+    worst: bool = False
     borrowed_from: str = ""
 
 
