@@ -44,7 +44,15 @@ from core.measures.home_bp_series import (
 )
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, drops, falls, weight_says_nothing
+from core.watching.flags_of_reading import (
+    A_YEAR,
+    ENERGY_WINDOW,
+    TOP_RATING,
+    drops,
+    falls,
+    odd_one,
+    weight_says_nothing,
+)
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
@@ -252,19 +260,24 @@ class Track:
 class WeightTrack(Track):
     """Weights, with the maximum of every period within the last year that ends now, for unplanned loss."""
 
-    __slots__ = ("group", "tops")
+    __slots__ = ("before", "group", "tops")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
         # decreasing: a weight followed by a higher one is dropped (monotonic queue)
         self.tops: deque[TakenValue] = deque()
+        self.before: TakenValue | None = None  # the newest before `group`
         self.group: list[TakenValue] = []  # of the newest instant; these do not replace one another
 
     def add(self, now: TakenValue, run: int = 1) -> None:
         super().add(now, run)
         tops = self.tops
         if self.group and self.group[0].taken_at < now.taken_at:
-            for weight in self.group:
+            bounds = self.measure.bounds
+            for weight, after in zip(self.group, (*self.group[1:], now), strict=True):
+                before, self.before = self.before, weight
+                if before is not None and odd_one(bounds, before.value, weight.value, after.value):
+                    continue
                 while tops and tops[-1].value <= weight.value:
                     tops.pop()
                 tops.append(weight)

@@ -61,6 +61,7 @@ RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
 SMALL_STEPS = "small_steps"  # of `Assessment.context`
+Z99 = 2.33  # one-sided
 BLOCKS = 5  # of four weeks each
 _WIDER = float(CONDITION_FACTOR) ** 2
 STEPS = 2  # in a row, from one official reading to the next
@@ -310,9 +311,22 @@ def sure_among(points: Sequence[Point], measure: Measure, start: int = 1) -> Cha
 
 
 def least_t(measure: Measure) -> float:
-    """What t must pass for this measure."""
-    valued = measure.important is not None or measure.series
-    return bound(typical=measure.error is None or not measure.error.worst, valued=valued)
+    """What t must pass for this measure.
+
+    Where an important difference is so far beyond error that it would be found all the same, the bound is higher by
+    what people differ (`MeasurementError.spread`): as if this one swung an SD more than is typical.
+    """
+    error, important = measure.error, measure.important
+    least = bound(
+        typical=error is None or not error.worst, valued=important is not None or measure.series
+    )
+    if error is None or important is None or not error.spread:
+        return least
+    swing = error.cv if important.relative else error.sem
+    if swing is None:
+        return least
+    found_99 = float(important.better / swing) - Z99  # by two readings on either side
+    return max(least, min(least * (1 + float(error.spread)), found_99))
 
 
 def _start_alone(chain: Sequence[Reading], verdict: Verdict) -> bool:

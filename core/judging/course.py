@@ -29,12 +29,13 @@ make it robust:
 * a level is not looked for further back than the readings at hand: the start, and the newest `NEWEST`.
 
 The bound (`bound`) is derived from how often the largest t of a year passes it without a change, if errors are normal
-and wander as above (`tests/core/judging/test_course.py` runs that): 4.0 once in 50 client-years for a waist, whose
-error is the worst that is published. Errors that are typical, so that some people swing more, have a bound that is
-`TYPICAL` higher; of a measure of which nobody has published what change matters, `UNVALUED` higher still, because a
-false word costs as much there and a true one is worth less. An important difference so far beyond error that half of
-it is still sure (a weight's) has a bound of its own: the levels must differ by half of it. A true change of that size
-is hardly ever estimated at less than half; of the false ones most are.
+and wander as above (`tests/core/judging/test_course.py` runs that): once in 100 client-years for two visits and
+thirteen retests, once in 400 if nothing wanders. Errors that are typical, so that some people swing more, have a
+bound that is `TYPICAL` higher (a girth's is the worst that is published, which nobody exceeds). It is `UNVALUED` higher
+still for a measure of which nobody has published what change matters: a false word costs as much there, and a true one
+is worth less. Where an important difference is so far beyond error that it is found all the same (a weight's), it is
+higher by what people differ (`core.judging.assess.least_t`); and levels that differ by less than half of what matters
+are no news: a true change of that size is hardly ever estimated at less than half, and false ones mostly are.
 
 What was tried, by simulated years (normal errors; the best of each at the same false words with days alike):
 
@@ -58,7 +59,7 @@ WINSOR = 1.5  # standard errors of a reading
 CLIP = 2.5
 OWN_DF = 8
 NEWEST = 7  # readings beside the start; the present one included
-SURE = 4.0
+SURE = 4.05
 TYPICAL, UNVALUED = 1.06, 1.1  # by which it is higher: see above
 WANDERS, WANDER_DAYS = 0.28, 42.0  # see `core.judging.trend`
 FEWEST, FEWEST_DAYS = 2, 4  # readings after a change, or days of one that is a mean
