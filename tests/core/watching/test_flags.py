@@ -224,12 +224,14 @@ def test_a_low_body_mass_index_alone_has_points():
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("77777744", True, id="two under by three"),
+        pytest.param("77777744", False, id="two under by three may be chance"),
+        pytest.param("777777444", True, id="three are not"),
+        pytest.param("77777733", True, id="nor are two under by four"),
         pytest.param("777755", False, id="two under by two, as moods swing"),
         pytest.param("777746", False, id="only the first"),
         pytest.param("777764", False, id="only the last"),
         pytest.param("7722", False, id="two ratings are no mean"),
-        pytest.param("77733", True, id="three are"),
+        pytest.param("77722", True, id="three are"),
         pytest.param("5959575733", False, id="somebody whose moods swing anyway"),
         pytest.param("7777777733", True, id="somebody whose moods do not"),
     ],
@@ -241,7 +243,9 @@ def test_energy_that_falls_at_two_check_ins_in_a_row_is_told(ratings, raises):
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("7772", True, id="five under a steady mean"),
+        pytest.param("7771", True, id="six under a steady mean"),
+        pytest.param("77777772", True, id="five, if it was steady for long"),
+        pytest.param("7772", False, id="five under three ratings may be chance"),
         pytest.param("7775", False, id="two under, as moods swing"),
         pytest.param("772", False, id="two ratings are no mean"),
         pytest.param("59595952", False, id="somebody whose moods swing anyway"),
