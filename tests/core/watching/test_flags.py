@@ -207,6 +207,22 @@ def test_a_weight_that_is_said_to_say_nothing_raises_no_flag_of_weight(before, n
         assert not codes("weight", readings, person) & loss
 
 
+@pytest.mark.parametrize(
+    ("weights", "told"),
+    [
+        pytest.param(("80", "80.4", "86", "80.2"), False, id="one weight stands out, and its neighbours agree"),
+        pytest.param(("80", "84", "79.8"), True, id="it lies near enough not to have been asked back"),
+        pytest.param(("80", "85", "85", "80.2"), True, id="two weights have been so high"),
+        pytest.param(("86", "80.4", "80.2"), True, id="the first is the start"),
+        pytest.param(("80", "86", "81.5", "80.2"), False, id="a little higher afterwards"),
+        pytest.param(("80", "90", "85", "80.2"), True, id="the neighbours do not agree"),
+        pytest.param(("80", "80.4", "75"), True, id="the present weight is believed at once"),
+    ],
+)
+def test_a_loss_is_not_reckoned_from_a_weight_that_stands_alone(weights, told):
+    assert (Code.UNPLANNED_LOSS_OVER_5 in codes("weight", series("weight", *weights))) is told
+
+
 def test_a_low_body_mass_index_alone_has_points():
     tall = someone("male", 60, stature="200")
     by_weight = {w: codes("weight", (on(0, "weight", w),), tall) for w in ("80.4", "80", "74", "73.6")}
