@@ -149,7 +149,7 @@ class Chain:
         if found is None:
             return None
         earlier = [p for p in self.points if p.at < found.at][1 - NEWEST :]
-        return sure_among((*self.start, *earlier, found), self.measure, len(self.start))
+        return sure_among((*self.start, *earlier, found), self.measure, found.value, len(self.start))
 
     def _point(self, reading: TakenValue) -> Point | None:
         error, first = self.measure.error, self.first
@@ -350,7 +350,8 @@ class RatingTrack(Track):
         later = [r for r in self.recent if ends <= r.taken_at < at]
         swing = float(variance(error, now.value))
         blocks = rating_blocks(self.first, [*later, now])
-        return sure_among([mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks], self.measure)
+        points = [mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks]
+        return sure_among(points, self.measure, float(now.value))
 
     def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
         """The verdict on a mean of `number` readings that lies within error."""

@@ -157,7 +157,7 @@ def assess(
         verdict: Verdict | None = STARTING
     else:
         verdict = judge(measure, baseline, previous, judged, retest=interval, error=error, visits=visits)
-    course = sure_change(measure, verdict, points, max(len(visits), 1))
+    course = sure_change(measure, verdict, points, reading, max(len(visits), 1))
     verdict = in_the_light_of(verdict, course)
     if verdict is not None and verdict.beyond_error and measure.kind in ONE_SITTING and len(visits) < 2:
         verdict = replace(verdict, start_alone=_start_alone(chain, verdict))
@@ -289,22 +289,25 @@ def _level_and_scatter(ratings: tuple[float, ...], swing: float) -> tuple[float,
 
 
 def sure_change(
-    measure: Measure, verdict: Verdict | None, points: Sequence[Point], start: int = 1
+    measure: Measure, verdict: Verdict | None, points: Sequence[Point], now: Reading, start: int = 1
 ) -> ChangePoint | None:
     """The change in the readings, if it is sure and this one is judged at all. start: how many points it is."""
     if verdict is None or verdict.kind not in JUDGED or measure.error is None:
         return None
-    return sure_among(points, measure, start)
+    return sure_among(points, measure, float(now.value), start)
 
 
-def sure_among(points: Sequence[Point], measure: Measure, start: int = 1) -> ChangePoint | None:
-    """The change in these points, if it is sure, and at least half of what matters. start: how many of them are visits
-    of the start."""
+def sure_among(points: Sequence[Point], measure: Measure, now: float, start: int = 1) -> ChangePoint | None:
+    """The change in these points, if it is sure, and at least half of what matters.
+
+    now: the present reading, which must lie on the side of the new level: nobody is told of a fall on the day that it
+    is over. start: how many points are visits of the start.
+    """
     least = least_t(measure)
     if not may_be_sure(points, least):
         return None
     found = change_point(points, start)
-    if found is None or not found.sure(least):
+    if found is None or not found.sure(least) or (2 * now > found.before + found.after) is not (found.difference > 0):
         return None
     twice = reaches(measure.important, measure.better, D(found.before), 2 * D(found.difference))
     return None if twice is False else found
@@ -371,7 +374,7 @@ def _assess_series(
     chain = officials(means((r for series in earlier for r in series), zone), interval)
     baseline, previous = ends_of(chain)
     verdict = judge(measure, baseline, previous, judged, retest=interval)
-    course = sure_change(measure, verdict, points_of(measure, chain, judged))
+    course = sure_change(measure, verdict, points_of(measure, chain, judged), judged)
     verdict = in_the_light_of(verdict, course)
     steps = small_steps(measure, chain, judged)
     context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}, steps))

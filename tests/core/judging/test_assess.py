@@ -292,5 +292,12 @@ def test_levels_that_differ_by_less_than_half_of_what_matters_are_no_news():
 
     weight = MEASURES["weight"]
     assert change_point(at_hand(81.9)).sure(least_t(weight))
-    assert sure_among(at_hand(81.9), weight) is None
-    assert sure_among(at_hand(82.1), weight) is not None
+    assert sure_among(at_hand(81.9), weight, 81.9) is None
+    assert sure_among(at_hand(82.1), weight, 82.1) is not None
+
+
+def test_nobody_is_told_of_a_fall_on_the_day_that_it_is_over():
+    low = series("energy", *"8888" "4444", every=7)
+    assert last("energy", low).course is not None
+    assert last("energy", (*low, on(56, "energy", 8))).course is None
+    assert last("energy", (*low, on(56, "energy", 5))).course is not None
