@@ -40,7 +40,7 @@ BEFORE = 6  # retests before a change after half a year
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """single: SD of one reading. of: how many make one at a retest. starts: visits of the start. size: of the change."""
+    """single: SD of one reading. of: how many make one at a retest. starts: visits of the start. size: of a change."""
 
     key: str
     single: float
@@ -134,7 +134,7 @@ def contrasts(kind: Kind, lower: Sequence[Sequence[float]]) -> list[list[Contras
 def evidence(looks: Sequence[Sequence[Contrast]], year: Sequence[float]) -> Iterator[float]:
     """The log likelihood ratio at each retest of a whitened year, all cuts and both directions alike."""
     for cuts in looks:
-        terms = []
+        terms: list[float] = []
         for c in cuts:
             along = c.shift * fsum(map(mul, c.weights, year))
             against = c.shift * c.shift / 2
@@ -184,9 +184,7 @@ def bound(kind: Kind, alike: bool, rate: float, years: int, seed: int = 1) -> Bo
 def print_bounds(years: int, console: Console) -> list[Bound]:
     """Compute, print a table, and return the rows."""
     table = Table("measure", "errors", "rate", "known", "from the start", "after half a year", title="found at most")
-    rows = [
-        bound(kind, alike, rate / MEASURES_OF_A_PLAN, years) for kind in KINDS for alike, rate in RATES.items()
-    ]
+    rows = [bound(kind, alike, rate / MEASURES_OF_A_PLAN, years) for kind in KINDS for alike, rate in RATES.items()]
     for row in rows:
         errors = "days alike" if row.alike else "independent"
         for known, (start, later) in (("moment", row.moment), ("nothing", row.nothing)):

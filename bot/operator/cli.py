@@ -183,7 +183,9 @@ def judgement(
     worlds: Annotated[
         bool, typer.Option("--worlds", help="With misreads, unequal people and correlated days, and all that is said.")
     ] = False,
-    bounds: Annotated[bool, typer.Option("--bounds", help="How much any rule could find; --clients is of years.")] = False,
+    bounds: Annotated[
+        bool, typer.Option("--bounds", help="How much any rule could find; --clients is of years.")
+    ] = False,
     processes: Annotated[int, typer.Option("--processes", min=1, help="For --worlds: how many share the work.")] = 2,
 ) -> None:
     """Show how the rule for change performs on simulated clients: false flags, and true changes found."""

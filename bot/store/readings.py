@@ -260,7 +260,12 @@ def _history(dialect: str) -> CompoundSelect[Any]:
         .correlate(baseline)
         .scalar_subquery()
     )
-    all_three = type_coerce(start, Text) + line_end + newest + func.coalesce(type_coerce(line_end, Text) + type_coerce(older, Text), "")
+    all_three = (
+        type_coerce(start, Text)
+        + line_end
+        + newest
+        + func.coalesce(type_coerce(line_end, Text) + type_coerce(older, Text), "")
+    )
     both = select(all_three).where(
         baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
     )  # in the column list: for a join, SQLite would scan the whole table to build a filter

@@ -320,9 +320,7 @@ def least_t(measure: Measure) -> float:
     what people differ (`MeasurementError.spread`): as if this one swung an SD more than is typical.
     """
     error, important = measure.error, measure.important
-    least = bound(
-        typical=error is None or not error.worst, valued=important is not None or measure.series
-    )
+    least = bound(typical=error is None or not error.worst, valued=important is not None or measure.series)
     if error is None or important is None or not error.spread:
         return least
     swing = error.cv if important.relative else error.sem

@@ -69,9 +69,10 @@ FEWEST, FEWEST_DAYS = 2, 4  # readings after a change, or days of one that is a 
 class Point:
     """A reading, or the mean of a series or of four weeks.
 
-    variance: its error's, in the unit squared. wander: how much of it wanders. instrument: the share of it that the
-    instrument alone must have, 0 to 1. days: how many days it is the mean of. scatter: of those about it, as a sum of squares in their variances, each
-    clipped at `CLIP`; it has `days` - 1 degrees of freedom, if it is known.
+    variance: its error's, in the unit squared. wander: how much of one reading's wanders. instrument: the share of the
+    variance that the instrument alone must have, 0 to 1. days: how many days it is the mean of. scatter: of those about
+    it, as a sum of squares in their variances, each clipped at `CLIP`; it has `days` - 1 degrees of freedom, if it is
+    known.
     """
 
     at: datetime

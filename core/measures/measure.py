@@ -145,8 +145,9 @@ class MeasurementError:
     counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds. shared_by_attempts: the error
     is mostly variation between days, which attempts in one sitting share, so averaging them does not reduce it (except
     the counting part of a pulse). So it is assumed unless the source says that its repeats were of one sitting; then
-    the part between days is not known, and no study that we found gives both. spread: SD of this error between people, as a fraction of it, if published. worst: the
-    largest of what is published, which hardly anybody exceeds, instead of the typical one.
+    the part between days is not known, and no study that we found gives both. spread: SD of this error between people,
+    as a fraction of it, if published. worst: the largest of what is published, which hardly anybody exceeds, instead of
+    the typical one.
     borrowed_from: the population it was measured in, if not people at home, else "".
     """
 

@@ -18,7 +18,16 @@ from core.judging.change import Change, direction, variance
 from core.judging.course import CLIP, OWN_DF, winsorised
 from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
-from core.measures.measure import AlarmKind, BodySize, Bounds, Measure, MeasureKind, MeasurementError, ReadingAlarm, Score
+from core.measures.measure import (
+    AlarmKind,
+    BodySize,
+    Bounds,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ReadingAlarm,
+    Score,
+)
 from core.quantity import Unit, convert, convertible
 from core.reading import Reading
 from core.references import fast_gain, must, unplanned_loss

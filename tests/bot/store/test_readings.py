@@ -22,9 +22,7 @@ def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datet
     count, and of what is hard to judge all that count of 24 weeks."""
     recent, series, long = (NOW - timedelta(weeks=weeks) for weeks in (12, 11, 24))
     found = {
-        (r.measure, r.taken_at)
-        for r in held
-        if r.taken_at >= (series if r.measure == "blood_pressure" else recent)
+        (r.measure, r.taken_at) for r in held if r.taken_at >= (series if r.measure == "blood_pressure" else recent)
     }
     for measure in MEASURES:
         old = sorted(

@@ -276,7 +276,9 @@ def test_a_ratio_is_judged_by_its_own_parts_error():
         pytest.param("hip", SURE * UNVALUED, id="nobody has published what matters"),
         pytest.param("blood_pressure", SURE * TYPICAL, id="a mean of days"),
         pytest.param("energy", SURE * TYPICAL, id="people differ, but an important difference is not far beyond error"),
-        pytest.param("weight", 0.05 / 0.0066 - Z99, id="people differ, and an important difference is far beyond error"),
+        pytest.param(
+            "weight", 0.05 / 0.0066 - Z99, id="people differ, and an important difference is far beyond error"
+        ),
     ],
 )
 def test_each_measure_has_the_bound_that_its_published_figures_give(measure, least):
@@ -297,7 +299,7 @@ def test_levels_that_differ_by_less_than_half_of_what_matters_are_no_news():
 
 
 def test_nobody_is_told_of_a_fall_on_the_day_that_it_is_over():
-    low = series("energy", *"8888" "4444", every=7)
+    low = series("energy", *"88884444", every=7)
     assert last("energy", low).course is not None
     assert last("energy", (*low, on(56, "energy", 8))).course is None
     assert last("energy", (*low, on(56, "energy", 5))).course is not None

@@ -184,9 +184,7 @@ def test_too_few_readings_have_no_change():
     assert change_point(points(1, 9, days=4)) is not None  # means of four days each
 
 
-@given(
-    st.lists(st.floats(-12, 12), min_size=2, max_size=6), st.floats(SURE, 2 * SURE), st.sampled_from([0.0, WANDERS])
-)
+@given(st.lists(st.floats(-12, 12), min_size=2, max_size=6), st.floats(SURE, 2 * SURE), st.sampled_from([0.0, WANDERS]))
 def test_the_quick_look_never_misses_a_sure_change(values, least, wander):
     at_hand = points(*values, days=4, wander=wander)
     seen = change_point(at_hand)

@@ -1,4 +1,4 @@
-"""Within a day and between days: two tries of one sitting are two days only where the source repeated in one sitting."""
+"""Within a day and between days: tries of one sitting are averaged only where the source repeated in one sitting."""
 
 from __future__ import annotations
 
