@@ -43,8 +43,8 @@ HISTORY = timedelta(weeks=12)
 START = timedelta(days=25)  # in which a start of several readings is taken: a series, four weeks, two or three visits
 # A course that begins before that is told from chance by more readings, where a change that matters is hard to see.
 LONG = timedelta(weeks=24)
-# One week less for a series: the one of twelve weeks ago would be cut in two.
-SERIES_HISTORY = HISTORY - timedelta(weeks=1)
+# Of a series less: three of them, and none that is cut in two, which that of twelve weeks ago would be.
+SERIES_HISTORY = timedelta(weeks=10)
 SERIES = tuple(key for key, m in MEASURES.items() if m.series)
 DEEP = tuple(
     key
@@ -278,7 +278,7 @@ _by_time = attrgetter("taken_at", "id")
 def histories(
     conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
 ) -> dict[int, tuple[Reading, ...]]:
-    """The relevant readings of each client, oldest first: everything of the last twelve weeks (of a series eleven),
+    """The relevant readings of each client, oldest first: everything of the last twelve weeks (of a series ten),
     including side notes, and for each measure the baseline and the newest reading before that, all without what was
     typed; of the measures in `DEEP`, what counts of the last 24 weeks. The baseline of a series is the first series,
     that of a rating the first four weeks. One query.

@@ -257,7 +257,8 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, er
 
     is beyond `FALL_Z`. The level is a winsorised mean, and s2 this person's own variance shrunken to the published one,
     both as in `core.judging.course`. Two points under the mean of four weeks, the rule before, came by chance 0.4 times
-    a client-year. A fall that lasts is compared with the weeks before it, not with itself.
+    a client-year. A steep fall is told here within three weeks, a lesser one by the course of four-week means. A fall
+    that lasts is compared with the weeks before it, not with itself.
     """
     ratings = [*usual, last, now]
     if now > max(ratings) - by:  # no level is higher

@@ -18,9 +18,9 @@ SEVERAL = ("blood_pressure", "energy", "waist")  # whose start is a week, four w
 
 
 def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:
-    """Everything of twelve weeks, of a pressure eleven; before that, for each measure the start and the last that
+    """Everything of twelve weeks, of a pressure ten; before that, for each measure the start and the last that
     count, and of what is hard to judge all that count of 24 weeks."""
-    recent, series, long = (NOW - timedelta(weeks=weeks) for weeks in (12, 11, 24))
+    recent, series, long = (NOW - timedelta(weeks=weeks) for weeks in (12, 10, 24))
     found = {
         (r.measure, r.taken_at) for r in held if r.taken_at >= (series if r.measure == "blood_pressure" else recent)
     }
