@@ -183,12 +183,20 @@ def judgement(
     worlds: Annotated[
         bool, typer.Option("--worlds", help="With misreads, unequal people and correlated days, and all that is said.")
     ] = False,
+    bounds: Annotated[
+        bool, typer.Option("--bounds", help="How much any rule could find; --clients is of years.")
+    ] = False,
     processes: Annotated[int, typer.Option("--processes", min=1, help="For --worlds: how many share the work.")] = 2,
 ) -> None:
     """Show how the rule for change performs on simulated clients: false flags, and true changes found."""
     from rich.console import Console
 
     console = Console()
+    if bounds:
+        from bot.operator.bounds import print_bounds
+
+        print_bounds(max(clients, 1000), Console(width=max(console.width, 100)))
+        return
     if worlds:
         from bot.operator.worlds import print_figures as print_worlds
 

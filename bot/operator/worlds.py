@@ -24,9 +24,10 @@ first day reads 5 mmHg high and two readings of a sitting differ by an SD of 3 m
 
 What is counted, for each client-year without a true change: what the client hears (possible, twice, confirmed), each
 flag that reaches the coach, and how often a right value is asked back. A flag that stays open is one flag. What is
-found: a flag about change, in the right direction, within three retests of a sudden true change right after the
-start, or after half a year; and within half a year of the beginning of a change that takes that long. Sizes are the
-published important ones, of pressure 10 mmHg.
+found: by the coach, a flag about change, and by the client, a change that is said at least as "possible", or as seen
+"twice"; in the right direction, within three retests of a sudden true change right after the start, or after half a
+year; and within half a year of the beginning of a change that takes that long. Sizes are the published important ones,
+of pressure 10 mmHg.
 
 Beside them, two yardsticks on the same readings: the plain MDC95 from the start, at a single retest (Weir 2005), and
 the reference change value, 1.96 * sqrt 2 SEM between two retests in a row (Harris and Yasaka 1983, from memory).
@@ -49,7 +50,7 @@ from rich.console import Console
 from rich.table import Table
 
 from bot.operator.change_rule_simulation import NOBODY, RETEST_WEEKS, RETESTS, START, WEEK, beats_in
-from bot.store.readings import HISTORY, SEVERAL
+from bot.store.readings import DEEP, HISTORY, LONG, SERIES, SERIES_HISTORY, SEVERAL
 from bot.store.readings import START as START_SPAN
 from core.judging.assess import Assessment, assess, error_of_weeks
 from core.judging.change import Change, level_of, mdc95_squared, variance
@@ -320,13 +321,20 @@ def follow(
 
 
 def as_loaded(history: Sequence[Reading], now: datetime) -> list[Reading]:
-    """What a turn knows of a measure (`bot.store.readings.histories`): twelve weeks, the start and the last before."""
-    lately = [r for r in history if r.taken_at >= now - HISTORY]
-    earlier = history[: len(history) - len(lately)]
+    """What a turn knows of one measure (`bot.store.readings.histories`): twelve weeks or more, the start and the last
+    before."""
+    if not history:
+        return []
+    key = history[0].measure
+    since = now - HISTORY
+    earlier = [r for r in history if r.taken_at < since]
     start = earlier[:1]
-    if start and start[0].measure in SEVERAL:
+    if start and key in SEVERAL:
         start = [r for r in earlier if r.taken_at < start[0].taken_at + START_SPAN]
-    return [*start, *earlier[len(start) :][-1:], *lately]
+    further = earlier[len(start) :]
+    older = [r for r in further if r.taken_at >= now - LONG] if key in DEEP else []
+    lately = [r for r in history if r.taken_at >= (now - SERIES_HISTORY if key in SERIES else since)]
+    return [*start, *(older or further[-1:]), *lately]
 
 
 def visits(part: Part, weeks: int) -> Iterator[int]:
@@ -341,13 +349,13 @@ def visits(part: Part, weeks: int) -> Iterator[int]:
 @dataclass(slots=True)
 class Tally:
     """Counts of one measure in one world. false: of what is heard and of each flag, without a true change. asked: right
-    values asked back. mdc, rcv: of the yardsticks. found: shares by kind of change, then the yardsticks' shares."""
+    values asked back. mdc, rcv: of the yardsticks. found: shares by kind of change, in the order of `FOUND_BY`."""
 
     world: str
     measure: str
     years: float
     false: Counter[str] = field(default_factory=Counter)
-    found: dict[str, tuple[float, float, float]] = field(default_factory=dict)
+    found: dict[str, tuple[float, ...]] = field(default_factory=dict)
 
     def a_year(self, *keys: str) -> float:
         return sum(self.false[key] for key in keys) / self.years
@@ -362,8 +370,7 @@ def tallied(world: World, part: Part, clients: int, weeks: int, seed: int) -> Ta
     if part.size is not None:
         for kind, (shift, last) in CHANGES.items():
             found = [_found(world, part, kind, shift, last, seed, number) for number in range(clients)]
-            flagged, mdc, rcv = (sum(column) / clients for column in zip(*found, strict=True))
-            tally.found[kind] = flagged, mdc, rcv
+            tally.found[kind] = tuple(sum(column) / clients for column in zip(*found, strict=True))
     return tally
 
 
@@ -427,8 +434,8 @@ def start_weeks(part: Part) -> int:
 
 def _found(
     world: World, part: Part, kind: str, shift: Callable[[int, int], float], since: int, seed: int, number: int
-) -> tuple[bool, bool, bool]:
-    """Whether a change of the part's size is flagged in time, and by each yardstick."""
+) -> tuple[bool, ...]:
+    """Whether a change of the part's size is found in time, in the order of `FOUND_BY`."""
     dice = Random(f"{seed}/{world.key}/{part.key}/{kind}/{number}")
     person = meet(world, part, dice)
     assert part.size is not None
@@ -437,7 +444,7 @@ def _found(
     size = part.size * (person.level if of_level else 1) * dice.choice((-1, 1))
     start = start_weeks(part)
     until = 2 * HALF_A_YEAR if kind == "slow" else (since or start) + RETESTS * RETEST_WEEKS
-    found, by_mdc, by_rcv = False, False, False
+    found: set[str] = set()
     yardsticks = Yardsticks()
     for said in follow(world, part, dice, until, lambda week: size * shift(week, start), person):
         sign = "+" if size > 0 else "-"
@@ -446,12 +453,18 @@ def _found(
             continue
         verdict = said.assessment.verdict
         right = verdict is not None and verdict.rising is (size > 0)
-        found = found or (right and bool(said.flags & CHANGE_FLAGS)) or (size < 0 and bool(said.flags & FALL_FLAGS))
-        by_mdc = by_mdc or "mdc" + sign in beyond
-        by_rcv = by_rcv or "rcv" + sign in beyond
-    return found, by_mdc, by_rcv
+        if (right and said.flags & CHANGE_FLAGS) or (size < 0 and said.flags & FALL_FLAGS):
+            found.add("coach")
+        if right and verdict is not None and verdict.certainty:
+            found.add("possible")
+            if verdict.certainty != HEARD[0]:
+                found.add("twice")
+        found |= {name for name, key in (("MDC95", "mdc"), ("RCV", "rcv")) if key + sign in beyond}
+    return tuple(name in found for name in FOUND_BY)
 
 
+# Who found it: the coach, the client as a possible change or as one seen twice, and the yardsticks.
+FOUND_BY = ("coach", "possible", "twice", "MDC95", "RCV")
 CHANGE_FLAGS = frozenset(ABOUT_CHANGE[:4])
 FALL_FLAGS = frozenset(ABOUT_CHANGE[4:6])
 
@@ -505,11 +518,11 @@ def tables(world: str, rows: Sequence[Tally]) -> Iterator[Table]:
     said.add_section()
     said.add_row("all together", *(f"{sum(each.a_year(*keys) for each in every):.3f}" for _, keys in SAID))
     yield said
-    headings = [heading if not n else f"{heading}, {n}" for n in ("", "MDC95", "RCV") for heading in CHANGES]
-    found = Table("measure", *headings, title=f"{world}: found")
+    headings = [f"{kind}, {name}" for kind in CHANGES for name in FOUND_BY]
+    found = Table("measure", *headings, title=f"{world}: found, in 100")
     for each in every:
         if each.found:
-            shares = [f"{each.found[kind][n]:.0%}" for n in range(3) for kind in CHANGES]
+            shares = [f"{100 * share:.0f}" for kind in CHANGES for share in each.found[kind]]
             found.add_row(each.measure, *shares)
     yield found
 

@@ -18,6 +18,7 @@ from bot.scoring.output import NOTHING, PART_OF_SERIES, Judgement, value_cell
 from bot.scoring.verdicts import FIRST, STARTED, Judged, Verdicts, afresh, too_soon, within_spread
 from core.client import Profile
 from core.judging.assess import (
+    BLOCKS,
     RATING_WINDOW,
     error_of_weeks,
     mean_point,
@@ -43,7 +44,15 @@ from core.measures.home_bp_series import (
 )
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Understood
 from core.reading import SAME, Reading
-from core.watching.flags_of_reading import A_YEAR, ENERGY_WINDOW, TOP_RATING, drops, falls, weight_says_nothing
+from core.watching.flags_of_reading import (
+    A_YEAR,
+    ENERGY_WINDOW,
+    TOP_RATING,
+    drops,
+    falls,
+    odd_one,
+    weight_says_nothing,
+)
 
 Sides = tuple[TakenValue | None, TakenValue | None]
 _WINDOW = RATING_WINDOW - EARLY_BY
@@ -140,7 +149,7 @@ class Chain:
         if found is None:
             return None
         earlier = [p for p in self.points if p.at < found.at][1 - NEWEST :]
-        return sure_among((*self.start, *earlier, found), error, len(self.start))
+        return sure_among((*self.start, *earlier, found), self.measure, found.value, len(self.start))
 
     def _point(self, reading: TakenValue) -> Point | None:
         error, first = self.measure.error, self.first
@@ -251,19 +260,24 @@ class Track:
 class WeightTrack(Track):
     """Weights, with the maximum of every period within the last year that ends now, for unplanned loss."""
 
-    __slots__ = ("group", "tops")
+    __slots__ = ("before", "group", "tops")
 
     def __init__(self, measure: Measure) -> None:
         super().__init__(measure)
         # decreasing: a weight followed by a higher one is dropped (monotonic queue)
         self.tops: deque[TakenValue] = deque()
+        self.before: TakenValue | None = None  # the newest before `group`
         self.group: list[TakenValue] = []  # of the newest instant; these do not replace one another
 
     def add(self, now: TakenValue, run: int = 1) -> None:
         super().add(now, run)
         tops = self.tops
         if self.group and self.group[0].taken_at < now.taken_at:
-            for weight in self.group:
+            bounds = self.measure.bounds
+            for weight, after in zip(self.group, (*self.group[1:], now), strict=True):
+                before, self.before = self.before, weight
+                if before is not None and odd_one(bounds, before.value, weight.value, after.value):
+                    continue
                 while tops and tops[-1].value <= weight.value:
                     tops.pop()
                 tops.append(weight)
@@ -296,7 +310,7 @@ class RatingTrack(Track):
         self.over: datetime | None = None  # the last instant before that
         self.baseline: Reading | None = None  # their mean, once they are
         self.baseline_number = 0  # its cache number
-        self.recent: deque[TakenValue] = deque()  # of the last twelve weeks, as many as the flags need
+        self.recent: deque[TakenValue] = deque()  # of as many weeks as the course needs
         self.last: deque[TakenValue] = deque()  # of the last four, excluding the first four
         self.total = Decimal(0)  # of `last`
 
@@ -336,7 +350,8 @@ class RatingTrack(Track):
         later = [r for r in self.recent if ends <= r.taken_at < at]
         swing = float(variance(error, now.value))
         blocks = rating_blocks(self.first, [*later, now])
-        return sure_among([mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks], error)
+        points = [mean_point([float(r.value) for r in b], b[0].taken_at, swing) for b in blocks]
+        return sure_among(points, self.measure, float(now.value))
 
     def _within(self, baseline: Reading, mean: Decimal, number: int) -> Judged | None:
         """The verdict on a mean of `number` readings that lies within error."""
@@ -365,7 +380,7 @@ class RatingTrack(Track):
         else:
             self.last.append(now)
             self.total += now.value
-        oldest, recent = now.taken_at - 3 * RATING_WINDOW, self.recent
+        oldest, recent = now.taken_at - BLOCKS * RATING_WINDOW, self.recent
         while recent and recent[0].taken_at < oldest:
             recent.popleft()
         recent.append(now)

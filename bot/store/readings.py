@@ -41,6 +41,16 @@ from core.reading import SAME, Conditions, How, Reading
 
 HISTORY = timedelta(weeks=12)
 START = timedelta(days=25)  # in which a start of several readings is taken: a series, four weeks, two or three visits
+# A course that begins before that is told from chance by more readings, where a change that matters is hard to see.
+LONG = timedelta(weeks=24)
+# Of a series less: three of them, and none that is cut in two, which that of twelve weeks ago would be.
+SERIES_HISTORY = timedelta(weeks=10)
+SERIES = tuple(key for key, m in MEASURES.items() if m.series)
+DEEP = tuple(
+    key
+    for key, m in MEASURES.items()
+    if m.important is not None and m.error is not None and (m.kind is MeasureKind.RATING or m.start_visits > 1)
+)
 SEVERAL = tuple(key for key, m in MEASURES.items() if m.series or m.kind is MeasureKind.RATING or m.start_visits > 1)
 
 _log = log.get("store")
@@ -172,7 +182,12 @@ def _history(dialect: str) -> CompoundSelect[Any]:
 
     lately = (
         select(readings.c.client_id, together(all_of(readings), line_end))
-        .where(_mine, _kept, readings.c.taken_at >= bindparam("since"))
+        .where(
+            _mine,
+            _kept,
+            readings.c.taken_at >= bindparam("since"),
+            or_(readings.c.measure.not_in(SERIES), readings.c.taken_at >= bindparam("since_of_series")),
+        )
         .group_by(readings.c.client_id)
     )
 
@@ -229,7 +244,29 @@ def _history(dialect: str) -> CompoundSelect[Any]:
         .correlate(baseline)
         .scalar_subquery()
     )
-    both = select(type_coerce(start, Text) + line_end + newest).where(
+    o = readings.alias("o")
+    older = (
+        select(together(all_of(o), line_end))
+        .where(
+            o.c.client_id == baseline.c.client_id,
+            o.c.measure == baseline.c.measure,
+            baseline.c.measure.in_(DEEP),
+            o.c.withdrawn_at.is_(None),
+            o.c.how != literal_column("'early'"),
+            o.c.taken_at >= baseline.c.taken_at,
+            o.c.taken_at >= bindparam("long"),
+            o.c.taken_at < bindparam("since"),
+        )
+        .correlate(baseline)
+        .scalar_subquery()
+    )
+    all_three = (
+        type_coerce(start, Text)
+        + line_end
+        + newest
+        + func.coalesce(type_coerce(line_end, Text) + type_coerce(older, Text), "")
+    )
+    both = select(all_three).where(
         baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
     )  # in the column list: for a join, SQLite would scan the whole table to build a filter
     return lately.union_all(select(held.c.id, both.scalar_subquery()).where(held.c.reading.is_not(None)))
@@ -241,9 +278,10 @@ _by_time = attrgetter("taken_at", "id")
 def histories(
     conn: Connection, client_ids: Iterable[int], now: datetime, *, skip_damaged: bool = False
 ) -> dict[int, tuple[Reading, ...]]:
-    """The relevant readings of each client, oldest first: everything of the last twelve weeks, including side notes,
-    and for each measure the baseline and the newest reading before that, all without what was typed. The baseline of a
-    series is the first series, that of a rating the first four weeks. One query.
+    """The relevant readings of each client, oldest first: everything of the last twelve weeks (of a series ten),
+    including side notes, and for each measure the baseline and the newest reading before that, all without what was
+    typed; of the measures in `DEEP`, what counts of the last 24 weeks. The baseline of a series is the first series,
+    that of a rating the first four weeks. One query.
 
     skip_damaged: skip a corrupt reading that would otherwise hide other people's. Without it, raises ValueError,
     KeyError or ArithmeticError for one: nothing is judged against an incomplete history.
@@ -252,7 +290,8 @@ def histories(
     found: dict[int, dict[int | None, Reading]] = {}
     if wanted:
         ring = of_connection(conn)
-        for client, held in conn.execute(_history(conn.dialect.name), {"clients": wanted, "since": now - HISTORY}):
+        times = {"since": now - HISTORY, "since_of_series": now - SERIES_HISTORY, "long": now - LONG}
+        for client, held in conn.execute(_history(conn.dialect.name), {"clients": wanted, **times}):
             mine = found.setdefault(client, {})
             for line in held.split("\n") if held else ():
                 if (known := ring.parsed.get(line)) is not None:

@@ -31,10 +31,22 @@ from core.judging.change import (
     Strength,
     Verdict,
     judge,
+    reaches,
     unlike,
     variance,
 )
-from core.judging.course import CLIP, NEWEST, ChangePoint, Point, change_point, may_be_sure, winsorised
+from core.judging.course import (
+    CLIP,
+    NEWEST,
+    WANDERS,
+    ChangePoint,
+    Point,
+    bound,
+    change_point,
+    may_be_sure,
+    variance_of_mean,
+    winsorised,
+)
 from core.judging.start import together, visits_of
 from core.measures.home_bp_series import SERIES_MEAN, SeriesMean, TooFewDays, as_reading, mean_of, means, split
 from core.measures.measure import BodySize, Measure, MeasureKind, MeasurementError, Scores
@@ -49,6 +61,9 @@ RATING_WINDOW = timedelta(days=28)
 EARLY_WEEKS = timedelta(weeks=6)  # ours: before then, patience is the better advice
 TAPE_STEP = D(1)  # cm
 SMALL_STEPS = "small_steps"  # of `Assessment.context`
+Z99 = 2.33  # one-sided
+BLOCKS = 5  # of four weeks each
+_WIDER = float(CONDITION_FACTOR) ** 2
 STEPS = 2  # in a row, from one official reading to the next
 
 PROPAGATED = Source(
@@ -142,7 +157,7 @@ def assess(
         verdict: Verdict | None = STARTING
     else:
         verdict = judge(measure, baseline, previous, judged, retest=interval, error=error, visits=visits)
-    course = sure_change(measure, verdict, points, max(len(visits), 1))
+    course = sure_change(measure, verdict, points, reading, max(len(visits), 1))
     verdict = in_the_light_of(verdict, course)
     if verdict is not None and verdict.beyond_error and measure.kind in ONE_SITTING and len(visits) < 2:
         verdict = replace(verdict, start_alone=_start_alone(chain, verdict))
@@ -221,16 +236,18 @@ def point(measure: Measure, error: MeasurementError, reading: Reading, start: Re
     differing = unlike(reading, start)
     if differing & INCOMPARABLE:
         return None
-    own = variance(error, start.value, reading.attempts, reading.window)
-    wider = own * CONDITION_FACTOR * CONDITION_FACTOR if differing else own
-    step = counting_step(reading.window) if reading.window is not None else D(1).scaleb(-measure.places)
-    instrument = step * step / 12 / reading.attempts
+    single = float(variance(error, start.value))
+    own = float(variance(error, start.value, reading.attempts, reading.window))
+    own = variance_of_mean(single, own, days=own < single)
+    wider = own * _WIDER if differing else own
+    step = float(counting_step(reading.window) if reading.window is not None else D(1).scaleb(-measure.places))
+    instrument = min(1.0, step * step / 12 / reading.attempts / own)
     days = reading.attempts if SERIES_MEAN in reading.conditions.notes else 1
-    return Point(reading.taken_at, float(reading.value), float(wider), min(1.0, float(instrument / own)), days)
+    return Point(reading.taken_at, float(reading.value), wider, instrument, days, wander=WANDERS * single)
 
 
 def rating_points(measure: Measure, before: Sequence[Reading], now: Reading) -> list[Point]:
-    """Means of the first four weeks and of the last three times four weeks, whatever of them there is."""
+    """Means of the first four weeks and of the last `BLOCKS` times four weeks, whatever of them there is."""
     if measure.error is None or not before:
         return []
     ends = before[0].taken_at + RATING_WINDOW - EARLY_BY
@@ -243,14 +260,16 @@ def rating_points(measure: Measure, before: Sequence[Reading], now: Reading) -> 
 
 
 def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[Dated]]:
-    """Ratings of the first four weeks, and those after them by fours of weeks counted back from the last, up to twelve.
+    """Ratings of the first four weeks, and those after them by fours of weeks counted back from the last, up to
+    `BLOCKS`.
 
     Empty blocks are left out.
     """
     until = later[-1].taken_at - RATING_WINDOW + EARLY_BY
     blocks = [list(first)]
-    for after, upto in ((until - 2 * RATING_WINDOW, until - RATING_WINDOW), (until - RATING_WINDOW, until)):
-        blocks.append([r for r in later if after < r.taken_at <= upto])
+    for n in range(BLOCKS - 1, 0, -1):
+        upto = until - (n - 1) * RATING_WINDOW
+        blocks.append([r for r in later if upto - RATING_WINDOW < r.taken_at <= upto])
     blocks.append([r for r in later if r.taken_at > until])
     return [block for block in blocks if block]
 
@@ -258,7 +277,9 @@ def rating_blocks(first: Sequence[Dated], later: Sequence[Dated]) -> list[list[D
 def mean_point(ratings: Sequence[float], at: datetime, swing: float) -> Point:
     """Ratings of four weeks as one point. swing: the variance of one."""
     level, scatter = _level_and_scatter(tuple(ratings), swing)
-    return Point(at, level, swing / len(ratings), days=len(ratings), scatter=scatter)
+    number = len(ratings)
+    spread = variance_of_mean(swing, swing / number, days=True)
+    return Point(at, level, spread, days=number, scatter=scatter, wander=WANDERS * swing)
 
 
 @lru_cache(maxsize=4096)  # four whole numbers from 0 to 10 come again and again
@@ -268,21 +289,45 @@ def _level_and_scatter(ratings: tuple[float, ...], swing: float) -> tuple[float,
 
 
 def sure_change(
-    measure: Measure, verdict: Verdict | None, points: Sequence[Point], start: int = 1
+    measure: Measure, verdict: Verdict | None, points: Sequence[Point], now: Reading, start: int = 1
 ) -> ChangePoint | None:
     """The change in the readings, if it is sure and this one is judged at all. start: how many points it is."""
     if verdict is None or verdict.kind not in JUDGED or measure.error is None:
         return None
-    return sure_among(points, measure.error, start)
+    return sure_among(points, measure, float(now.value), start)
 
 
-def sure_among(points: Sequence[Point], error: MeasurementError, start: int = 1) -> ChangePoint | None:
-    """The change in these points, if it is sure. start: how many of them are visits of the start."""
-    spread = float(error.spread)
-    if not may_be_sure(points, spread):
+def sure_among(points: Sequence[Point], measure: Measure, now: float, start: int = 1) -> ChangePoint | None:
+    """The change in these points, if it is sure, and at least half of what matters.
+
+    now: the present reading, which must lie on the side of the new level: nobody is told of a fall on the day that it
+    is over. start: how many points are visits of the start.
+    """
+    least = least_t(measure)
+    if not may_be_sure(points, least):
         return None
     found = change_point(points, start)
-    return found if found is not None and found.sure(spread) else None
+    if found is None or not found.sure(least) or (2 * now > found.before + found.after) is not (found.difference > 0):
+        return None
+    twice = reaches(measure.important, measure.better, D(found.before), 2 * D(found.difference))
+    return None if twice is False else found
+
+
+def least_t(measure: Measure) -> float:
+    """What t must pass for this measure.
+
+    Where an important difference is so far beyond error that it would be found all the same, the bound is higher by
+    what people differ (`MeasurementError.spread`): as if this one swung an SD more than is typical.
+    """
+    error, important = measure.error, measure.important
+    least = bound(typical=error is None or not error.worst, valued=important is not None or measure.series)
+    if error is None or important is None or not error.spread:
+        return least
+    swing = error.cv if important.relative else error.sem
+    if swing is None:
+        return least
+    found_99 = float(important.better / swing) - Z99  # by two readings on either side
+    return max(least, min(least * (1 + float(error.spread)), found_99))
 
 
 def _start_alone(chain: Sequence[Reading], verdict: Verdict) -> bool:
@@ -327,7 +372,7 @@ def _assess_series(
     chain = officials(means((r for series in earlier for r in series), zone), interval)
     baseline, previous = ends_of(chain)
     verdict = judge(measure, baseline, previous, judged, retest=interval)
-    course = sure_change(measure, verdict, points_of(measure, chain, judged))
+    course = sure_change(measure, verdict, points_of(measure, chain, judged), judged)
     verdict = in_the_light_of(verdict, course)
     steps = small_steps(measure, chain, judged)
     context = tuple(_context(measure, judged, previous is None, verdict, profile, zone, {}, steps))

@@ -30,7 +30,7 @@ from functools import lru_cache
 from math import cos, exp, pi, sin, sqrt, tan
 
 from core.judging.change import standard_error
-from core.judging.course import OWN_DF
+from core.judging.course import OWN_DF, WANDER_DAYS, WANDERS
 from core.measures.measure import Measure, MeasurementError
 from core.reading import Reading
 
@@ -38,7 +38,6 @@ D = Decimal
 FEWEST = 4
 LONGEST = timedelta(weeks=26)  # ours: no trend is extrapolated further
 DAY = timedelta(days=1)
-WANDERS, WANDER_DAYS = 0.28, 42.0
 
 
 @dataclass(frozen=True, slots=True)

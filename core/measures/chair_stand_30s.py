@@ -141,6 +141,7 @@ CHAIR_STAND_30S = Measure(
     understand=understand,
     score=score,
     start_visits=2,
+    # Of tries minutes apart: within a day. What lies between days is not published, and there is one try that counts.
     error=MeasurementError(
         source=change.GILL, sem=sem_from_mdc(change.CHAIR_STAND_MDC95), borrowed_from=change.GILL.population
     ),

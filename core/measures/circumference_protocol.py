@@ -24,5 +24,6 @@ MUST_NOT = (
     Exclusion(Caution.EATING_WORRIES, "not_asked_by_default"),
 )
 
-# Of one measurement. It is a technical error, so the mean of two in a sitting is more precise.
-ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM)
+# Of one measurement. It is a technical error, of repeats in a sitting, so the mean of two is more precise. What lies
+# between days is not published: the course of readings adds it (`core.judging.course.variance_of_mean`).
+ERROR = MeasurementError(source=GIRTH_SOURCE, sem=GIRTH_SEM, worst=True)

@@ -122,7 +122,10 @@ FIVE_CHAIR_STANDS = Measure(
     score=score,
     start_visits=2,
     error=MeasurementError(
-        source=change.GOLDBERG, sem=change.FIVE_STANDS_SEM, borrowed_from=change.GOLDBERG.population
+        source=change.GOLDBERG,
+        sem=change.FIVE_STANDS_SEM,
+        shared_by_attempts=True,  # how far apart the tries were is not known
+        borrowed_from=change.GOLDBERG.population,
     ),
     important=ImportantDifference(source=change.JONES, better=change.FIVE_STANDS_MATTERS),
     must_not=STANDING,

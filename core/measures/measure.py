@@ -148,8 +148,11 @@ class MeasurementError:
     """Standard error of measurement of one reading: absolute (`sem`, in the unit) or relative (`cv`, a fraction).
 
     counted: the pulse rule; step^2/6 is added for a count over `Reading.window` seconds. shared_by_attempts: the error
-    is day-to-day variation, which attempts in one sitting share, so averaging them does not reduce it (except the
-    counting part of a pulse). spread: SD of this error between people, as a fraction of it, if published.
+    is mostly variation between days, which attempts in one sitting share, so averaging them does not reduce it (except
+    the counting part of a pulse). So it is assumed unless the source says that its repeats were of one sitting; then
+    the part between days is not known, and no study that we found gives both. spread: SD of this error between people,
+    as a fraction of it, if published. worst: the largest of what is published, which hardly anybody exceeds, instead of
+    the typical one.
     borrowed_from: the population it was measured in, if not people at home, else "".
     """
 
@@ -159,6 +162,7 @@ class MeasurementError:
     counted: bool = False
     shared_by_attempts: bool = False
     spread: Decimal = NONE_PUBLISHED
+    worst: bool = False
     borrowed_from: str = ""
 
 

@@ -64,6 +64,7 @@ SIX_MINUTE_WALK = Measure(
     error=MeasurementError(
         source=change.STEFFEN_SENEY,
         sem=sem_from_mdc(change.SIX_MINUTE_WALK_MDC95),
+        shared_by_attempts=True,  # as for the walking speed of the same study
         borrowed_from=change.STEFFEN_SENEY.population,
     ),
     important=ImportantDifference(source=change.ERS_ATS, better=change.SIX_MINUTE_WALK_MATTERS),

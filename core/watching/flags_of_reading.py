@@ -18,7 +18,16 @@ from core.judging.change import Change, direction, variance
 from core.judging.course import CLIP, OWN_DF, winsorised
 from core.measures.blood_pressure import DEFAULT_LIMITS, mean_limits
 from core.measures.home_bp_series import SeriesMean, day_of
-from core.measures.measure import AlarmKind, BodySize, Measure, MeasureKind, MeasurementError, ReadingAlarm, Score
+from core.measures.measure import (
+    AlarmKind,
+    BodySize,
+    Bounds,
+    Measure,
+    MeasureKind,
+    MeasurementError,
+    ReadingAlarm,
+    Score,
+)
 from core.quantity import Unit, convert, convertible
 from core.reading import Reading
 from core.references import fast_gain, must, unplanned_loss
@@ -45,7 +54,9 @@ LONGEST_FALL = 4  # ratings: then the course of four-week means sees it
 ENERGY_FEWEST = 3  # fewest ratings for a mean to compare with (ours)
 FEWEST_IDENTICAL = 4
 UNLIKELY = 0.001
-FALL_Z = 4.5  # ours, as `LARGE_Z`: beyond 4, people of unequal moods were flagged by chance in 1 of 11 client-years
+# Ours: with normal moods that swing as published, 1 client-year in 1,700; where people differ as `RATING_SPREAD` says,
+# 1 in 70 has a week or a fall beyond it, and beyond 4.5, the bound before, 1 in 30.
+FALL_Z = 5.0
 _MUST_IS_QUIET_FROM = D(21)  # kg/m2: MUST gives no points above 20, after rounding
 
 
@@ -92,7 +103,7 @@ def flags_of_reading(
     if isinstance(assessment.series, SeriesMean):
         found.extend(_of_series(assessment.series, assessment.reading, profile, limits))
     if measure.body is BodySize.WEIGHT:
-        found.extend(_of_weight(assessment.reading, before, profile, agreed, zone))
+        found.extend(_of_weight(assessment.reading, before, profile, agreed, zone, measure.bounds))
     if measure.fall is not None:
         found.extend(_of_fall(assessment.reading, before, measure.fall, measure.error))
     if measure.kind is MeasureKind.FUNCTION:
@@ -144,11 +155,11 @@ def _of_series(series: SeriesMean, now: Reading, profile: Profile, body: str) ->
 
 
 def _of_weight(
-    now: Reading, before: Sequence[Reading], profile: Profile, agreed: Agreed, zone: tzinfo
+    now: Reading, before: Sequence[Reading], profile: Profile, agreed: Agreed, zone: tzinfo, bounds: Bounds
 ) -> Iterator[Flag]:
     if agreed.directed_weighing:
         yield from _fast_gain(now, before, zone)
-    in_a_year = [r for r in before if now.taken_at - r.taken_at <= A_YEAR]
+    in_a_year = [r for r in believed(bounds, (*before, now)) if now.taken_at - r.taken_at <= A_YEAR]
     if in_a_year and not agreed.loss_is_planned:
         top = max(in_a_year, key=lambda r: r.value)
         percent = must.percent_loss(top.value, now.value)
@@ -163,6 +174,30 @@ def _of_weight(
                 **{"from": top.value},
             )
     yield from _must(now, [r for r in in_a_year if now.taken_at - r.taken_at <= HALF_A_YEAR], profile, agreed)
+
+
+def believed(bounds: Bounds, weights: Sequence[Reading]) -> Iterator[Reading]:
+    """The earlier weights that a loss may be reckoned from, oldest first, without `odd_one` among them.
+
+    weights: the present one last. It is believed at once: a loss that is real must not wait for the next weighing.
+    """
+    yield from weights[:1] if len(weights) > 1 else ()
+    for n in range(1, len(weights) - 1):
+        if not odd_one(bounds, *(r.value for r in weights[n - 1 : n + 2])):
+            yield weights[n]
+
+
+def odd_one(bounds: Bounds, before: D, weight: D, after: D) -> bool:
+    """Whether a weight was so far above both its neighbours that it was asked back, and those two agree.
+
+    Who lost so much within two weighings, and had gained as much, has it in no third one. A slip has it in one only.
+    """
+    return (
+        weight > max(before, after)
+        and is_jump(bounds, weight, before)
+        and is_jump(bounds, after, weight)
+        and not is_jump(bounds, after, before)
+    )
 
 
 def weight_says_nothing(now: Decimal, highest: Decimal | None, stature: Decimal | None) -> bool:
@@ -222,7 +257,8 @@ def falls(now: Decimal, last: Decimal, usual: Sequence[Decimal], by: Decimal, er
 
     is beyond `FALL_Z`. The level is a winsorised mean, and s2 this person's own variance shrunken to the published one,
     both as in `core.judging.course`. Two points under the mean of four weeks, the rule before, came by chance 0.4 times
-    a client-year. A fall that lasts is compared with the weeks before it, not with itself.
+    a client-year. A steep fall is told here within three weeks, a lesser one by the course of four-week means. A fall
+    that lasts is compared with the weeks before it, not with itself.
     """
     ratings = [*usual, last, now]
     if now > max(ratings) - by:  # no level is higher

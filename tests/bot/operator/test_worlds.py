@@ -127,8 +127,8 @@ def test_a_large_step_of_somebody_steady_is_found_whenever_it_comes():
     part = replace(BY_KEY["weight"], typical=0.001, size=0.1)
     found = tallied(STEADY, part, 20, 52, 1).found
     assert set(found) == set(CHANGES)
-    assert all(shares[:2] == (1.0, 1.0) for shares in found.values())  # by the rule and by the plain MDC95
-    assert found["slow"][2] < 1  # between two retests in a row it is small
+    assert all(shares[:4] == (1.0,) * 4 for shares in found.values())  # by coach, client and the plain MDC95
+    assert found["slow"][4] < 1  # between two retests in a row it is small
 
 
 def test_what_stays_true_is_counted_once():
@@ -149,11 +149,11 @@ def test_the_table_has_every_measure_and_sums_what_is_said():
     rows = [Tally("ideal", part.key, 10.0) for part in PLAN]
     rows[0].false.update({"possible": 5, "change_better_confirmed": 1})
     rows[1].false.update({"possible": 7, "change_worse_large": 2})
-    rows[0].found = dict.fromkeys(CHANGES, (0.5, 0.75, 0.25))
+    rows[0].found = dict.fromkeys(CHANGES, (0.52, 0.9, 0.8, 0.75, 0.25))
     out = StringIO()
     console = Console(file=out, width=180)
     for each in tables("ideal", rows):
         console.print(each)
-    assert all(part.key in out.getvalue() for part in PLAN) and "50%" in out.getvalue()
+    assert all(part.key in out.getvalue() for part in PLAN) and " 52 " in out.getvalue()
     (sums,) = (line for line in out.getvalue().splitlines() if "all together" in line)
     assert "1.200" in sums and "0.300" in sums

@@ -18,9 +18,12 @@ SEVERAL = ("blood_pressure", "energy", "waist")  # whose start is a week, four w
 
 
 def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datetime]]:
-    """Everything of twelve weeks; before that, for each measure the start and the last that count."""
-    recent = NOW - timedelta(weeks=12)
-    found = {(r.measure, r.taken_at) for r in held if r.taken_at >= recent}
+    """Everything of twelve weeks, of a pressure ten; before that, for each measure the start and the last that
+    count, and of what is hard to judge all that count of 24 weeks."""
+    recent, series, long = (NOW - timedelta(weeks=weeks) for weeks in (12, 10, 24))
+    found = {
+        (r.measure, r.taken_at) for r in held if r.taken_at >= (series if r.measure == "blood_pressure" else recent)
+    }
     for measure in MEASURES:
         old = sorted(
             r.taken_at
@@ -28,7 +31,8 @@ def matters(held: list[Reading], since: datetime | None) -> set[tuple[str, datet
             if r.measure == measure and r.counts and r.taken_at < recent and (since is None or r.taken_at >= since)
         )
         start = [at for at in old if at < old[0] + timedelta(days=25)] if measure in SEVERAL else old[:1]
-        found |= {(measure, at) for at in (*start, *old[-1:])}
+        deep = [at for at in old if at >= long] if measure in ("energy", "waist") else []
+        found |= {(measure, at) for at in (*start, *old[-1:], *deep)}
     return found
 
 
@@ -50,7 +54,7 @@ def test_a_turn_is_told_of_twelve_weeks_and_of_start_and_end_of_what_came_before
                     how=draw.choice((How.ASKED, How.ASKED, How.EARLY)),
                     key=str(number),
                 )
-                for number in range(draw.choice((0, 1, 5, 60)))
+                for number in range(draw.choice((0, 1, 5, 120)))
             ]
             readings.put(conn, [readings.row(client, r.key, r, NOW) for r in held])
             gone = held[:2]

@@ -10,8 +10,9 @@ import numpy as np
 import pytest
 
 from core.client import Caution
-from core.judging.assess import assess, derive_all, derived_error, official
+from core.judging.assess import Z99, assess, derive_all, derived_error, least_t, official, sure_among
 from core.judging.change import Change, Strength, Verdict
+from core.judging.course import SURE, TYPICAL, UNVALUED, Point, change_point
 from core.measures import MEASURES
 from core.measures.home_bp_series import SeriesMean, TooFewDays
 from core.measures.measure import Score
@@ -262,3 +263,43 @@ def test_a_ratio_is_judged_by_its_own_parts_error():
     assert verdict.kind is Change.BETTER
     cv = float(now.error.cv)
     assert float(verdict.mdc95) == pytest.approx(1.96 * cv * 2**0.5 * (95 + 85) / 2 / 105)
+
+
+# --- the bound of the course
+
+
+@pytest.mark.parametrize(
+    ("measure", "least"),
+    [
+        pytest.param("waist", SURE, id="its error is the worst that is published"),
+        pytest.param("chair_stand_30s", SURE * TYPICAL, id="some people swing more than is typical"),
+        pytest.param("hip", SURE * UNVALUED, id="nobody has published what matters"),
+        pytest.param("blood_pressure", SURE * TYPICAL, id="a mean of days"),
+        pytest.param("energy", SURE * TYPICAL, id="people differ, but an important difference is not far beyond error"),
+        pytest.param(
+            "weight", 0.05 / 0.0066 - Z99, id="people differ, and an important difference is far beyond error"
+        ),
+    ],
+)
+def test_each_measure_has_the_bound_that_its_published_figures_give(measure, least):
+    assert least_t(MEASURES[measure]) == pytest.approx(least)
+
+
+def test_levels_that_differ_by_less_than_half_of_what_matters_are_no_news():
+    """Of a weight, half of five percent: with many readings chance may be excluded for less."""
+
+    def at_hand(after: float) -> list[Point]:
+        values = [80.0] * 20 + [after] * 20
+        return [Point(MONDAY + timedelta(days=28 * n), v, 0.28, wander=0.07) for n, v in enumerate(values)]
+
+    weight = MEASURES["weight"]
+    assert change_point(at_hand(81.9)).sure(least_t(weight))
+    assert sure_among(at_hand(81.9), weight, 81.9) is None
+    assert sure_among(at_hand(82.1), weight, 82.1) is not None
+
+
+def test_nobody_is_told_of_a_fall_on_the_day_that_it_is_over():
+    low = series("energy", *"88884444", every=7)
+    assert last("energy", low).course is not None
+    assert last("energy", (*low, on(56, "energy", 8))).course is None
+    assert last("energy", (*low, on(56, "energy", 5))).course is not None

@@ -207,6 +207,22 @@ def test_a_weight_that_is_said_to_say_nothing_raises_no_flag_of_weight(before, n
         assert not codes("weight", readings, person) & loss
 
 
+@pytest.mark.parametrize(
+    ("weights", "told"),
+    [
+        pytest.param(("80", "80.4", "86", "80.2"), False, id="one weight stands out, and its neighbours agree"),
+        pytest.param(("80", "84", "79.8"), True, id="it lies near enough not to have been asked back"),
+        pytest.param(("80", "85", "85", "80.2"), True, id="two weights have been so high"),
+        pytest.param(("86", "80.4", "80.2"), True, id="the first is the start"),
+        pytest.param(("80", "86", "81.5", "80.2"), False, id="a little higher afterwards"),
+        pytest.param(("80", "90", "85", "80.2"), True, id="the neighbours do not agree"),
+        pytest.param(("80", "80.4", "75"), True, id="the present weight is believed at once"),
+    ],
+)
+def test_a_loss_is_not_reckoned_from_a_weight_that_stands_alone(weights, told):
+    assert (Code.UNPLANNED_LOSS_OVER_5 in codes("weight", series("weight", *weights))) is told
+
+
 def test_a_low_body_mass_index_alone_has_points():
     tall = someone("male", 60, stature="200")
     by_weight = {w: codes("weight", (on(0, "weight", w),), tall) for w in ("80.4", "80", "74", "73.6")}
@@ -224,12 +240,14 @@ def test_a_low_body_mass_index_alone_has_points():
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("77777744", True, id="two under by three"),
+        pytest.param("77777744", False, id="two under by three may be chance"),
+        pytest.param("777777444", True, id="three are not"),
+        pytest.param("77777733", True, id="nor are two under by four"),
         pytest.param("777755", False, id="two under by two, as moods swing"),
         pytest.param("777746", False, id="only the first"),
         pytest.param("777764", False, id="only the last"),
         pytest.param("7722", False, id="two ratings are no mean"),
-        pytest.param("77733", True, id="three are"),
+        pytest.param("77722", True, id="three are"),
         pytest.param("5959575733", False, id="somebody whose moods swing anyway"),
         pytest.param("7777777733", True, id="somebody whose moods do not"),
     ],
@@ -241,7 +259,9 @@ def test_energy_that_falls_at_two_check_ins_in_a_row_is_told(ratings, raises):
 @pytest.mark.parametrize(
     ("ratings", "raises"),
     [
-        pytest.param("7772", True, id="five under a steady mean"),
+        pytest.param("7771", True, id="six under a steady mean"),
+        pytest.param("77777772", True, id="five, if it was steady for long"),
+        pytest.param("7772", False, id="five under three ratings may be chance"),
         pytest.param("7775", False, id="two under, as moods swing"),
         pytest.param("772", False, id="two ratings are no mean"),
         pytest.param("59595952", False, id="somebody whose moods swing anyway"),
