@@ -174,7 +174,14 @@ EVERYDAY: dict[C, str] = {
         "thema ist gestorben, handy ist gestorben, pflanze gestorben, pflanzen gestorben, ausgestorben, todesstern, "
         "todeszone am berg, totensonntag, totes meer, am toten meer, totenkopf, "
         "kurz weg einkaufen, kurz weg zum, war kurz weg beim, war kurz weg mit, manschette um den arm, manschette am "
-        "arm, manschette auf den arm, manschette an den arm, armmanschette, halsweh, halskratzen, halsschmerzen"
+        "arm, manschette auf den arm, manschette an den arm, armmanschette, halsweh, halskratzen, halsschmerzen, "
+        "hund hat erbrochen, hund hat gebrochen, hund hat gespuckt, hund hat gespieben, hund erbricht, hund spuckt, "
+        "hund hat gespien, hund ist schlecht, katze hat erbrochen, katze hat gebrochen, katze hat gespuckt, katze hat "
+        "gespieben, katze erbricht, katze spuckt, katze hat gespien, katze ist schlecht, kater hat erbrochen, kater "
+        "hat gebrochen, kater hat gespuckt, kater hat gespieben, kater erbricht, kater spuckt, kater hat gespien, "
+        "kater ist schlecht, welpe hat erbrochen, welpe hat gebrochen, welpe hat gespuckt, welpe hat gespieben, welpe "
+        "erbricht, welpe spuckt, welpe hat gespien, welpe ist schlecht, "
+        "zunge verbrannt, mund verbrannt, gaumen verbrannt, herz hängt an, mein herz hängt"
     ),
     C.FIGURATIVE: (
         "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, stress im büro, "

@@ -195,7 +195,12 @@ EVERYDAY: dict[C, str] = {
         "glycémie à jeun, différence entre infarctus et, "
         "poids mort, coup de tête, mon oeil, tombe bien, prend la tête, bras cassé, prends la tête, "
         "brassard au bras, brassard autour du bras, brassard sur le bras, brassard au, mal de gorge, gorge qui "
-        "gratte, gorge irritée"
+        "gratte, gorge irritée, "
+        "chien vomit, chien a encore vomi, chien est malade, chienne a vomi, chienne vomit, chienne a encore vomi, "
+        "chienne est malade, chat vomit, chat a encore vomi, chat est malade, chatte a vomi, chatte vomit, chatte a "
+        "encore vomi, chatte est malade, chiot a vomi, chiot vomit, chiot a encore vomi, chiot est malade, "
+        "brûlé la langue, brulé la langue, brûlée la langue, brûlé le palais, évanoui dans la nature, évanouie dans "
+        "la nature, évanouis dans la nature"
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "

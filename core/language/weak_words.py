@@ -17,10 +17,10 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "hospitalised for, hospitalised after, hospitalized with, hospitalized for, hospitalized after, "
             "admitted with, admitted for, admitted after, treated for, discharged after, rehab after, rehab for, "
             "recovering from, recovered from, recovery from, survived, after my, after a, after the, after having, "
-            "after his, since my, since the, since having, since i had, since i had my, ever since my, following "
-            "my, following a, due to my, because of my, got over my, got over a, on account of my, from my, from "
-            "the, before my, when i had my, when i had the, time of my, my first, my last, my old, my previous, "
-            "anniversary of my, post"
+            "after, after that, after those, after his, since my, since the, since having, since i had, since i had "
+            "my, ever since my, following my, following a, due to my, because of my, got over my, got over a, on "
+            "account of my, from my, from the, before my, when i had my, when i had the, time of my, my first, my "
+            "last, my old, my previous, anniversary of my, post"
         ),
         C.RESIGNED: (
             "why bother, why do i bother, why do i even bother, why even bother, why did i bother, whats the use, "
@@ -55,8 +55,8 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "post"
         ),
         C.RESIGNED: (
-            "wozu das alles, wofür das alles, wozu eigentlich, bringt doch nichts, bringts "
-            "eh nicht, bringt eh nix, warum überhaupt, was solls, was solls noch, wozu"
+            "wozu das alles, wofür das alles, wozu eigentlich, bringt doch nichts, bringts eh nicht, bringt eh nix, "
+            "warum überhaupt, was solls, was solls noch, wozu"
         ),
     },
     "fr": {
@@ -65,11 +65,12 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "hospitalisée pour, hospitalisé après, hospitalisée après, hospitalisé suite à, hospitalisée suite à, "
             "hospitalisé à cause d'un, hospitalisée à cause d'un, opéré après, opérée après, soigné pour, soignée "
             "pour, traité pour, traitée pour, remis de, remise de, remis d'un, remise d'un, rééducation après, "
-            "rééducation pour, rééducation suite à, après mon, après un, après l', après ma, après une, après avoir "
-            "eu, suite à mon, suite à un, suite à l', suite à ma, suite à une, à la suite d'un, à la suite de mon, "
-            "depuis mon, depuis l', depuis ma, depuis un, depuis que j'ai eu, depuis que j'ai fait, à cause de mon, "
-            "survécu à un, survécu à, séquelles de mon, séquelles d'un, séquelle d'un, séquelles de l', lors de "
-            "mon, avant mon, mon premier, mon dernier, mon ancien, post, quand j'ai eu mon, quand j'ai fait mon"
+            "rééducation pour, rééducation suite à, après mon, après un, après l', après ma, après une, après la, "
+            "après le, après les, après avoir eu, suite à mon, suite à un, suite à l', suite à ma, suite à une, à "
+            "la suite d'un, à la suite de mon, depuis mon, depuis l', depuis ma, depuis un, depuis que j'ai eu, "
+            "depuis que j'ai fait, à cause de mon, survécu à un, survécu à, séquelles de mon, séquelles d'un, "
+            "séquelle d'un, séquelles de l', lors de mon, avant mon, mon premier, mon dernier, mon ancien, post, "
+            "quand j'ai eu mon, quand j'ai fait mon"
         ),
         C.RESIGNED: (
             "à quoi bon, a quoi bon, à quoi ça sert, ça sert à quoi, ça sert à rien, ça ne sert à rien, à quoi ça rime"
