@@ -759,7 +759,7 @@ def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
 def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
     """Whether it may well have an everyday cause, or be enjoyed: "my leg is numb, I sat on it", "puffed, but happy"."""
     start, end = r.sentence(spans)
-    numb = sign.key == "stroke_signs" and any(C.LIMB in part for part in sign.parts)
+    numb = sign.key == "stroke_signs" and any(C.LIMB in part or C.FACE in part for part in sign.parts)
     if numb or level in MILD:
         for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
             alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing

@@ -181,7 +181,9 @@ EVERYDAY: dict[C, str] = {
         "hat gebrochen, kater hat gespuckt, kater hat gespieben, kater erbricht, kater spuckt, kater hat gespien, "
         "kater ist schlecht, welpe hat erbrochen, welpe hat gebrochen, welpe hat gespuckt, welpe hat gespieben, welpe "
         "erbricht, welpe spuckt, welpe hat gespien, welpe ist schlecht, "
-        "zunge verbrannt, mund verbrannt, gaumen verbrannt, herz hängt an, mein herz hängt"
+        "zunge verbrannt, mund verbrannt, gaumen verbrannt, herz hängt an, mein herz hängt, "
+        "wadenkrampf nachts, nächtlicher wadenkrampf, nächtliche wadenkrämpfe, wadenkrämpfe nachts, krampf in der "
+        "nacht, mundtrockenheit"
     ),
     C.FIGURATIVE: (
         "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, stress im büro, "
@@ -235,7 +237,8 @@ EVERYDAY: dict[C, str] = {
         "den zahlen, den ganzen zahlen, auf dem schiff, aber schön, aber herrlich, tolle aussicht, draufsaß, "
         "draufsass, drauf saß, drauf sass, draufsitz*, drauf sitz*, kissen, matratze, falsch gelegen, komisch "
         "gelegen, planken, plank, liegestütz*, nach der wanderung, wanderung gestern, wandern gestern, vom wein, "
-        "schlafmangel, stöckelschuhe, neue schuhe, vom tippen, tüten schleppen"
+        "schlafmangel, stöckelschuhe, neue schuhe, vom tippen, tüten schleppen, "
+        "zahnarzt, zahnärztin, beim zahnarzt, vom zahnarzt, zahnspritze, zahn gezogen, füllung"
     ),
     C.COMPANY: (
         "aus dem kurs, aus meinem kurs, im kurs, in meinem kurs, aus der gruppe, in der gruppe, im fitnessstudio, "

@@ -949,11 +949,10 @@ CONCEPTS: dict[C, str] = {
         "plötzlich todmüde, plötzlich so müde, auffallend müde, müder als sonst"
     ),
     C.SHARP: (
-        "stechend*, verdreht, gezerrt, zerrt, gerissen, riss, geknackt, knackt, plötzlich, verrenkt, "
-        "weggeknickt, verstaucht, eingeknickt, gestochen, stechen, sticht, gezogen, gezwickt, verrissen, "
-        "überdehnt, blockiert, geschnalzt, gschnalzt, peitschenhieb, reingefahren, reingeschossen, "
-        "knacks, knallt, geknallt, vertreten, umgeknickt, eingeschossen, stich, verhoben, "
-        "verspannt plötzlich"
+        "stechend*, verdreht, gezerrt, zerrt, gerissen, riss, geknackt, plötzlich, verrenkt, weggeknickt, verstaucht, "
+        "eingeknickt, gestochen, stechen, sticht, gezogen, gezwickt, verrissen, überdehnt, blockiert, geschnalzt, "
+        "gschnalzt, peitschenhieb, reingefahren, reingeschossen, knacks, knallt, geknallt, vertreten, umgeknickt, "
+        "eingeschossen, stich, verhoben, verspannt plötzlich"
     ),
     C.INJURY: (
         "umgeknickt, zerrung, hexenschuss, muskelfaserriss, muskel gezerrt, was gezerrt, verknackst, "

@@ -224,7 +224,8 @@ EVERYDAY: dict[C, str] = {
         "puppys been sick, kittens been sick, "
         "burnt my tongue, burned my tongue, bit my lip, heart isnt in it, slept funny, "
         "sweating buckets after, sweating buckets in, sweating buckets from, sweated buckets, sweating like a pig "
-        "after, sweating like a pig in"
+        "after, sweating like a pig in, "
+        "dry mouth"
     ),
     C.FIGURATIVE: (
         "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, trousers, "
@@ -285,7 +286,8 @@ EVERYDAY: dict[C, str] = {
         "arm, sat on my foot, sat on my leg, sitting funny, slept funny, slept wrong, pillow, mattress, the plank, "
         "planks, after the plank, press ups, push ups, after yesterdays walk, after the hike, long hike, long walk "
         "yesterday, leg day, from the wine, with the wine, lack of sleep, high heels, heels, from typing, carrying "
-        "the shopping, new shoes, tight jeans"
+        "the shopping, new shoes, tight jeans, "
+        "dentist, the dentist, from the dentist, at the dentist, dental injection, tooth out, filling"
     ),
     C.COMPANY: (
         "in my class, from my class, in class, in my group, in our group, from my group, at my gym, at the gym, at "

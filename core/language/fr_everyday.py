@@ -200,7 +200,9 @@ EVERYDAY: dict[C, str] = {
         "chienne est malade, chat vomit, chat a encore vomi, chat est malade, chatte a vomi, chatte vomit, chatte a "
         "encore vomi, chatte est malade, chiot a vomi, chiot vomit, chiot a encore vomi, chiot est malade, "
         "brûlé la langue, brulé la langue, brûlée la langue, brûlé le palais, évanoui dans la nature, évanouie dans "
-        "la nature, évanouis dans la nature"
+        "la nature, évanouis dans la nature, "
+        "crampe au mollet cette nuit, crampes la nuit, crampes nocturnes, crampe la nuit, crampe nocturne, bouche "
+        "sèche"
     ),
     C.FIGURATIVE: (
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
@@ -252,7 +254,8 @@ EVERYDAY: dict[C, str] = {
         "avec cette humidité, avec l'âge, j'adore, pendant les soldes, au mariage, aux mariés, de courbatures, que "
         "des courbatures, les courbatures, étais assise, étais assis, oreiller, matelas, mal dormi, gainage, "
         "planche, pompes, après la rando, la rando d'hier, rando, randonnée d'hier, avec le vin, du vin, manque de "
-        "sommeil, talons, chaussures neuves, à force de taper, porter les courses"
+        "sommeil, talons, chaussures neuves, à force de taper, porter les courses, "
+        "dentiste, chez le dentiste, dent arrachée, arracher une dent"
     ),
     C.COMPANY: (
         "du cours, de mon cours, au cours, de la gym, du groupe, de mon groupe, au club, du club, de ma rue, de "

@@ -811,7 +811,8 @@ CONCEPTS: dict[C, str] = {
         "squats, pompes, abdos, fentes, gainage, planche, burpees, cardio, zumba, pilates, yoga, aquagym, natation, "
         "footing, jogging, marche nordique, rando, randonnée, tapis, elliptique, rameur, haltères, élastique, "
         "musculation, muscu, step, "
-        "cours de gym, les pompes, les squats, la muscu"
+        "cours de gym, les pompes, les squats, la muscu, "
+        "la côte, en haut de la côte, colline"
     ),
     # falls, sugar, water
     C.HEAD: "tête, tete, crâne, crane, tempe, front, nuque, caboche, derriere la tete",
@@ -954,7 +955,8 @@ CONCEPTS: dict[C, str] = {
         "comme il faut, c'est le but, ça va nickel, va nickel, vont bien, va super, se passe bien, redescendu, "
         "redescendue, revenu à la normale, rien à signaler, ras, nickel chrome, tiguidou, correct, ça va numéro un, "
         "pas de souci, tout va bien, "
-        "pansement et c'est bon, pansement et voilà, pansement dessus"
+        "pansement et c'est bon, pansement et voilà, pansement dessus, "
+        "vite remis, vite remise, vite récupéré, récupéré vite, remis en une minute, remise en une minute"
     ),
     C.PAST: (
         "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, mois "
