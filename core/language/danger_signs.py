@@ -72,6 +72,8 @@ NOT_ACUTE = (  # words beside a condition one lives with
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
+EATING_TOO = ("nausea", "arm_jaw_neck_pain")  # "fingers down my throat" and what follows
+UNSURE_THERE = ("overdose", "stroke_signs")  # of laxatives; a finger and "cannot stop"
 PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
 MEDICINES = (C.TABLETS, C.MEDICINE, C.INSULIN, C.POISON)
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
@@ -211,7 +213,7 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
         found = [s for s in found if s.sign != AMISS]
     found = [*_together([s for s in found if not s.denied]), *found]
     if any(s.sign == "eating_worry" and not s.denied for s in found):
-        found = [s for s in found if s.sign != "nausea"]
+        found = [s for s in found if s.sign not in EATING_TOO and (s.certain or s.sign not in UNSURE_THERE)]
     return found
 
 
@@ -760,7 +762,7 @@ def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
 def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
     """Whether it may well have an everyday cause, or be enjoyed: "my leg is numb, I sat on it", "puffed, but happy"."""
     start, end = r.sentence(spans)
-    numb = sign.key == "stroke_signs" and any(C.LIMB in part for part in sign.parts)
+    numb = sign.key == "stroke_signs" and any(C.LIMB in part or C.FACE in part for part in sign.parts)
     if numb or level in MILD:
         for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
             alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
@@ -772,9 +774,20 @@ def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> boo
 
 
 def _only_stiff(r: _Read, sign: Sign, start: int, end: int) -> bool:
-    """Whether a part of the body is amiss from an everyday cause, and not suddenly: "a stiff back from gardening"."""
-    parts = sign.net and sign.parts and C.PART in sign.parts[0]
-    return bool(parts) and r.anywhere(C.EVERYDAY, start, end) and not r.said_of((C.SUDDEN, C.ONSET), start, end)
+    """Whether the wider net caught a part of the body with an everyday cause, and not suddenly.
+
+    "A stiff back from gardening", "arms like lead after the push-ups".
+    """
+    if not sign.net or not sign.parts or C.PART not in sign.parts[0]:
+        return False
+    caused = r.anywhere(C.EVERYDAY, start, end) or _after_effort(r, start, end)
+    return caused and not r.said_of((C.SUDDEN, C.ONSET, C.CANNOT, C.SWOLLEN, C.BLOOD), start, end)
+
+
+def _after_effort(r: _Read, start: int, end: int) -> bool:
+    """Whether exercise is named right behind an "after"."""
+    after = [b for i, (_, b) in r.at.get(C.BYGONE, {}).items() if start <= i < end]
+    return any(0 <= i - b <= BESIDE for i in r.at.get(C.EFFORT, {}) for b in after)
 
 
 def _as_meant(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:

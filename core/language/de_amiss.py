@@ -141,7 +141,10 @@ AMISS: dict[C, str] = {
         "ständig durst und, eingefallen, nicht ich selbst, bin nicht mehr ich, erkenne mich nicht, "
         "geht den bach runter, da läuft was schief, läuft was schief, stimmt was ned, des is nimmer normal, "
         "das ist nicht normal, nicht mehr normal, bringt mich ins krankenhaus, bring mich ins krankenhaus, "
-        "ganz elend"
+        "ganz elend, "
+        "mich krümme, zusammenkrümme, krümm mich zusammen, krümme mich zusammen, vor schmerz schreien, schreien vor "
+        "schmerz, könnt schreien vor schmerz, halt die schmerzen nicht aus, schmerzen nicht auszuhalten, kaum "
+        "auszuhalten die schmerzen"
     ),
     C.HELP_ALONE: (
         "hilf mir, helft mir, bitte hilf mir, bitte helft mir, hilfe bitte, bitte hilfe, helfen sie mir, "

@@ -421,7 +421,9 @@ CONCEPTS: dict[C, str] = {
         "geblieben und, bleibt im hals stecken, steckt im hals, steckt mir im hals, steckt in der luftröhre, in der "
         "luftröhre, luftröhre zu, verschluckt und krieg, verschluckt und bekomm, erstick grad, erstick gleich, "
         "ersticke grad, ersticke gleich, derstick, dersticken, "
-        "am ersticken"
+        "am ersticken, "
+        "hats was in den falschen hals, was in den falschen hals und, etwas in den falschen hals und, in die falsche "
+        "röhre, krieg es nicht raus ich würge, würge nur, würge und krieg, würge und bekomm"
     ),
     C.AIR_HUNGER: (
         "schwer luft, schlecht luft, schlecht .. luft, schwer .. luft, schwer atmen, schwer atme, atmen fällt .. "
@@ -445,7 +447,10 @@ CONCEPTS: dict[C, str] = {
         "ringen, schnappe nach luft, schnapp nach luft, japse, japse nach luft, luft langt nicht, kaum luft, kaum "
         "noch luft, kriege schlecht luft, krieg schlecht luft, krieg so schlecht luft, bekomm schlecht luft, kein "
         "schnauf, kan schnaufer, grieg ka luft, griag koa luft, kriag ka luft, kein luft, überchume kei luft, bechum "
-        "kei luft, chum nümme zum schnufe, chan nümme schnufe, cha nümme schnufe"
+        "kei luft, chum nümme zum schnufe, chan nümme schnufe, cha nümme schnufe, "
+        "schnaufe im sitzen, schnaufe schon im sitzen, schnauf im sitzen, schnauf schon im sitzen, schnaufe im "
+        "liegen, schnauf im liegen, schnaufe beim liegen, schnaufen im sitzen, keuche im sitzen, keuch im sitzen, "
+        "keuche schon im sitzen"
     ),
     C.BREATHLESS: (
         "kurzatmig*, außer atem, atemlos, aus der puste, außer puste, keine puste, puste, atembeschwerden, schnauf, "
@@ -944,11 +949,10 @@ CONCEPTS: dict[C, str] = {
         "plötzlich todmüde, plötzlich so müde, auffallend müde, müder als sonst"
     ),
     C.SHARP: (
-        "stechend*, verdreht, gezerrt, zerrt, gerissen, riss, geknackt, knackt, plötzlich, verrenkt, "
-        "weggeknickt, verstaucht, eingeknickt, gestochen, stechen, sticht, gezogen, gezwickt, verrissen, "
-        "überdehnt, blockiert, geschnalzt, gschnalzt, peitschenhieb, reingefahren, reingeschossen, "
-        "knacks, knallt, geknallt, vertreten, umgeknickt, eingeschossen, stich, verhoben, "
-        "verspannt plötzlich"
+        "stechend*, verdreht, gezerrt, zerrt, gerissen, riss, geknackt, plötzlich, verrenkt, weggeknickt, verstaucht, "
+        "eingeknickt, gestochen, stechen, sticht, gezogen, gezwickt, verrissen, überdehnt, blockiert, geschnalzt, "
+        "gschnalzt, peitschenhieb, reingefahren, reingeschossen, knacks, knallt, geknallt, vertreten, umgeknickt, "
+        "eingeschossen, stich, verhoben, verspannt plötzlich"
     ),
     C.INJURY: (
         "umgeknickt, zerrung, hexenschuss, muskelfaserriss, muskel gezerrt, was gezerrt, verknackst, "
@@ -962,7 +966,9 @@ CONCEPTS: dict[C, str] = {
         "treppentest, stufentest, stuhltest, gehtest, steptest, balancetest, gleichgewichtstest, nach der treppe, "
         "theraband, gummiband, kniebeugen, liegestütze, hampelmänner, ausfallschritte, rudern, schwimmen, joggen, "
         "radfahren, walken, nordic walking, wandern, spazieren, rehasport, herzsport, yoga, pilates, zirkeltraining, "
-        "ergometer, crosstrainer, laufband, hanteln"
+        "ergometer, crosstrainer, laufband, hanteln, "
+        "vom treppensteigen, vom laufen, vom radeln, vom training, vom sport, vom schwimmen, vom joggen, einheit, "
+        "stunde im gym"
     ),
     # falls, sugar, water
     C.HEAD: "kopf, hinterkopf, schläfe, stirn, schädel, birne, rübe",
@@ -1132,7 +1138,8 @@ CONCEPTS: dict[C, str] = {
         "soll, wie's sein soll, passt schon, so muss es sein, wieder normal, minute wieder normal, alles im lot, im "
         "lot, funktioniert, praktisch, geht prima, geht gut, geht super, läuft prima, läuft gut, super geklappt, hat "
         "geklappt, wie am schnürchen, keine probleme, wunderbar, einwandfrei, tiptop, tip top, supi, leiwand, bärig, "
-        "guat"
+        "guat, "
+        "pflaster drauf, pflaster drüber, pflaster druff"
     ),
     C.PAST: (
         "letztes jahr, letzten jahr, vor jahren, vor monaten, früher, damals, als kind, letzten monat, letzten "

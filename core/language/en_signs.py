@@ -819,7 +819,8 @@ CONCEPTS: dict[C, str] = {
         "climbing, "
         "step test, walk test, chair test, stand test, balance test, band work, resistance band, squats, press ups, "
         "sit ups, star jumps, lunges, circuits, spin class, aerobics, pilates, zumba, parkrun, jog, jogging, run, "
-        "running, cycling, swim, swimming, rowing, weights, dumbbells, treadmill, cross trainer, hiit, burpees, plank"
+        "running, cycling, swim, swimming, rowing, weights, dumbbells, treadmill, cross trainer, hiit, burpees, plank, "
+        "leg day, arm day, push ups, pushups, pull ups, pullups, step ups"
     ),
     # falls, sugar, water
     C.HEAD: "head, temple, forehead, skull, noggin, back of my head, side of my head",
@@ -972,7 +973,8 @@ CONCEPTS: dict[C, str] = {
         "back to normal, normal quick, as expected, as it should, like it should, nice and, no bother, no bother at "
         "all, no drama, tickety boo, spot on, hunky dory, right as rain, champion, grand, ace, fine and dandy, "
         "working a treat, on the mend, all good, no issues, no complaints, cant complain, no worries, feeling great, "
-        "feel great, feeling fab"
+        "feel great, feeling fab, "
+        "plaster on, plaster on it, stuck a plaster on"
     ),
     C.PAST: (
         "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, as a child, long "

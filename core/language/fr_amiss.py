@@ -38,13 +38,15 @@ AMISS: dict[C, str] = {
         "plein* de sang, n'arrête pas de, s'en va"
     ),
     C.ODD: (
-        "bizarre*, étrange*, drôle*, mal, ça va pas, ne va pas, va pas bien, flou*, brouill*, trouble*, s'éteint, "
-        "éteint, s'en va, s'en vont, part, partie, perdu*, perds, je perds, s'efface, faiblit, épais*, épaisse, "
-        "pâteu*, pateu*, empât*, se ferme, fermé*, se bouche, bouché*, serré*, serre, se serre, s'arrête, arrêté*, "
-        "s'est arrêté*, siffle*, sifflant*, ronfle, râle*, rale, gargouill*, crépit*, court*, coupé*, coupe, "
-        "haletant*, bruyant*, rauque*, éraill*, bourdonn*, tambour*, cogne*, tape*, martèle, pulse, se mélange*, "
-        "mélangé*, embrouill*, emmêl*, oppress*, écras*, étouff*, compress*, étau, déchire, fend, se fend, explose, "
-        "va exploser, éclate, veut sortir, chute, à plat"
+        "bizarre*, étrange*, drôle*, ça va pas, ne va pas, va pas bien, flou*, brouill*, trouble*, s'éteint, éteint, "
+        "s'en va, s'en vont, part, partie, perdu*, perds, je perds, s'efface, faiblit, épais*, épaisse, pâteu*, "
+        "pateu*, empât*, se ferme, fermé*, se bouche, bouché*, serré*, serre, se serre, s'arrête, arrêté*, s'est "
+        "arrêté*, siffle*, sifflant*, ronfle, râle*, rale, gargouill*, crépit*, court*, coupé*, coupe, haletant*, "
+        "bruyant*, rauque*, éraill*, bourdonn*, tambour*, cogne*, tape*, martèle, pulse, se mélange*, mélangé*, "
+        "embrouill*, emmêl*, oppress*, écras*, étouff*, compress*, étau, déchire, fend, se fend, explose, va "
+        "exploser, éclate, veut sortir, chute, à plat, "
+        "mal vu, vois mal, voit mal, entends mal, réponds mal, répond mal, fonctionne mal, marche mal, bat mal, passe "
+        "mal, articule mal, sens mal, très mal, va mal"
     ),
     C.AS_IF: (
         "comme si, comme un, comme une, comme des, comme le, comme la, comme les, comme du, comme quand, on dirait, "

@@ -810,7 +810,9 @@ CONCEPTS: dict[C, str] = {
         "test des marches, test de marche, test de la chaise, test d'équilibre, lever de chaise, montée de genoux, "
         "squats, pompes, abdos, fentes, gainage, planche, burpees, cardio, zumba, pilates, yoga, aquagym, natation, "
         "footing, jogging, marche nordique, rando, randonnée, tapis, elliptique, rameur, haltères, élastique, "
-        "musculation, muscu, step"
+        "musculation, muscu, step, "
+        "cours de gym, les pompes, les squats, la muscu, "
+        "la côte, en haut de la côte, colline"
     ),
     # falls, sugar, water
     C.HEAD: "tête, tete, crâne, crane, tempe, front, nuque, caboche, derriere la tete",
@@ -952,7 +954,9 @@ CONCEPTS: dict[C, str] = {
         "génial, bonne soirée, chouette, formidable, aucun problème, c'est normal, normal, comme prévu, tout roule, "
         "comme il faut, c'est le but, ça va nickel, va nickel, vont bien, va super, se passe bien, redescendu, "
         "redescendue, revenu à la normale, rien à signaler, ras, nickel chrome, tiguidou, correct, ça va numéro un, "
-        "pas de souci, tout va bien"
+        "pas de souci, tout va bien, "
+        "pansement et c'est bon, pansement et voilà, pansement dessus, "
+        "vite remis, vite remise, vite récupéré, récupéré vite, remis en une minute, remise en une minute"
     ),
     C.PAST: (
         "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, mois "

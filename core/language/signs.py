@@ -172,7 +172,6 @@ def _signs() -> Iterator[Sign]:
     yield sign("eating_worry", TALK, C.INSULIN, C.SKIP, C.DOWN)
     yield sign("low_sugar", EMERGENCY, C.METER, C.LOW_SHOWN)
     yield Sign("call_for_help", EMERGENCY, ((C.HELP_ALONE,),), sure=False, alone=True)
-    yield sign("call_for_help", EMERGENCY, C.AMBULANCE, C.URGENT, sure=False)
 
     # too little to act on, too much to pass over: one question
     yield sign("stroke_signs", EMERGENCY, (C.EYE, C.SPEECH, C.LIMB, C.FACE, C.HEADACHE), C.SUDDEN, sure=False)

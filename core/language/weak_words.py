@@ -17,14 +17,14 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "hospitalised for, hospitalised after, hospitalized with, hospitalized for, hospitalized after, "
             "admitted with, admitted for, admitted after, treated for, discharged after, rehab after, rehab for, "
             "recovering from, recovered from, recovery from, survived, after my, after a, after the, after having, "
-            "after his, since my, since the, since having, since i had, since i had my, ever since my, following "
-            "my, following a, due to my, because of my, got over my, got over a, on account of my, from my, from "
-            "the, before my, when i had my, when i had the, time of my, my first, my last, my old, my previous, "
-            "anniversary of my, post"
+            "after, after that, after those, after his, since my, since the, since having, since i had, since i had "
+            "my, ever since my, following my, following a, due to my, because of my, got over my, got over a, on "
+            "account of my, from my, from the, before my, when i had my, when i had the, time of my, my first, my "
+            "last, my old, my previous, anniversary of my, post"
         ),
         C.RESIGNED: (
             "why bother, why do i bother, why do i even bother, why even bother, why did i bother, whats the use, "
-            "what is the use, what is the point, whats the point"
+            "what is the use, what is the point"
         ),
     },
     "es": {
@@ -40,7 +40,7 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
         ),
         C.RESIGNED: (
             "para qué molestarse, para qué me molesto, para qué esforzarse, para qué me esfuerzo, total para qué, "
-            "ya para qué, para qué tanto, qué más da"
+            "ya para qué, para qué tanto"
         ),
     },
     "de": {
@@ -54,10 +54,7 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "vor dem, folgen vom, folgen von, folge von, mein erster, mein letzter, mein alter, mein damaliger, "
             "post"
         ),
-        C.RESIGNED: (
-            "wozu das alles, wofür das alles, wozu eigentlich, bringt doch nichts, bringts "
-            "eh nicht, bringt eh nix, warum überhaupt, was solls, was solls noch, wozu"
-        ),
+        C.RESIGNED: ("wozu das alles, wofür das alles, bringt doch nichts, bringts eh nicht, bringt eh nix"),
     },
     "fr": {
         C.BYGONE: (
@@ -65,15 +62,14 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "hospitalisée pour, hospitalisé après, hospitalisée après, hospitalisé suite à, hospitalisée suite à, "
             "hospitalisé à cause d'un, hospitalisée à cause d'un, opéré après, opérée après, soigné pour, soignée "
             "pour, traité pour, traitée pour, remis de, remise de, remis d'un, remise d'un, rééducation après, "
-            "rééducation pour, rééducation suite à, après mon, après un, après l', après ma, après une, après avoir "
-            "eu, suite à mon, suite à un, suite à l', suite à ma, suite à une, à la suite d'un, à la suite de mon, "
-            "depuis mon, depuis l', depuis ma, depuis un, depuis que j'ai eu, depuis que j'ai fait, à cause de mon, "
-            "survécu à un, survécu à, séquelles de mon, séquelles d'un, séquelle d'un, séquelles de l', lors de "
-            "mon, avant mon, mon premier, mon dernier, mon ancien, post, quand j'ai eu mon, quand j'ai fait mon"
+            "rééducation pour, rééducation suite à, après mon, après un, après l', après ma, après une, après la, "
+            "après le, après les, après avoir eu, suite à mon, suite à un, suite à l', suite à ma, suite à une, à "
+            "la suite d'un, à la suite de mon, depuis mon, depuis l', depuis ma, depuis un, depuis que j'ai eu, "
+            "depuis que j'ai fait, à cause de mon, survécu à un, survécu à, séquelles de mon, séquelles d'un, "
+            "séquelle d'un, séquelles de l', lors de mon, avant mon, mon premier, mon dernier, mon ancien, post, "
+            "quand j'ai eu mon, quand j'ai fait mon"
         ),
-        C.RESIGNED: (
-            "à quoi bon, a quoi bon, à quoi ça sert, ça sert à quoi, ça sert à rien, ça ne sert à rien, à quoi ça rime"
-        ),
+        C.RESIGNED: ("à quoi bon, a quoi bon, à quoi ça sert, ça ne sert à rien"),
     },
     "pl": {
         C.BYGONE: (
@@ -83,7 +79,7 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "przebyty, przebyłem, przebyłam, przeszedłem, przeszłam, po moim, po, od mojego, od czasu, od, przez "
             "mój, kiedy miałem, kiedy miałam, gdy miałem, gdy miałam, mój pierwszy, mój ostatni, skutki, w wyniku"
         ),
-        C.RESIGNED: "po co się starać, po co próbować, po co to, po co mi to, po co w ogóle, po co się męczyć",
+        C.RESIGNED: ("po co się starać, po co próbować, po co się męczyć"),
     },
     "ar": {
         C.BYGONE: (
@@ -92,8 +88,7 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "تعافيت من, بتعافى من, اتعافيت من, نجوت من, على اثر, إثر, تعالجت من, اتعالجت من"
         ),
         C.RESIGNED: (
-            "شو الفايدة, شنو الفايدة, ايه الفايدة, ايش الفايدة, وش الفايدة, ما الفائدة, ليش اتعب حالي, ليه اتعب "
-            "نفسي, ليش أتعب نفسي, شو النفع"
+            "شو الفايدة, شنو الفايدة, ايه الفايدة, ايش الفايدة, وش الفايدة, ليش اتعب حالي, ليه اتعب نفسي, ليش أتعب نفسي"
         ),
     },
 }

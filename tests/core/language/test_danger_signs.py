@@ -770,3 +770,97 @@ def test_an_ambulance_by_itself_is_called_for_and_a_number_by_itself_is_not():
     assert recognise("Krankenwagen!", words_for("de")).certain
     assert recognise("112", words_for("de")) is None
     assert recognise("une ambulance bloquait la rue", words_for("fr")) is None
+
+
+def heard(typed: str, language: str):
+    return recognise(typed, words_for(language))
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "been in hospital with a stroke"),
+        ("en", "after my heart attack i was told to walk"),
+        ("es", "estuve en el hospital con un ictus"),
+        ("de", "ich war wegen einem schlaganfall im krankenhaus"),
+        ("de", "nach meinem herzinfarkt soll ich gehen"),
+        ("fr", "j'ai été hospitalisé pour un avc"),
+        ("fr", "après mon infarctus on m'a dit de marcher"),
+        ("pl", "byłem w szpitalu z udarem"),
+        ("ar", "كنت في المستشفى بجلطة"),
+    ],
+)
+def test_a_condition_with_its_own_past_is_asked_about(language, typed):
+    found = heard(typed, language)
+    assert found is not None
+    assert (found.when, found.certain) == (When.LONG_AGO, False)
+
+
+def test_a_condition_with_a_past_and_now_again_is_acted_on():
+    assert heard("after my heart attack in may i was well but now my chest hurts", "en").certain
+    assert heard("i think im having a stroke", "en").certain
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "why bother"),
+        ("de", "wozu das alles"),
+        ("fr", "à quoi bon"),
+        ("es", "ya para qué"),
+        ("pl", "po co się starać"),
+        ("ar", "شو الفايدة"),
+    ],
+)
+def test_a_sigh_is_asked_about_kindly(language, typed):
+    found = heard(typed, language)
+    assert found is not None
+    assert (found.level, found.certain) == (Level.TALK, False)
+
+
+def test_a_sigh_beside_a_plan_is_an_emergency():
+    assert heard("why bother, ive got it all planned", "en").level is Level.EMERGENCY
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "my knee is sore, could we talk?"),
+        ("de", "mein knie tut weh, können wir reden?"),
+        ("fr", "j'ai mal au genou, on peut parler ?"),
+        ("es", "me duele la rodilla, ¿podemos hablar?"),
+        ("pl", "boli mnie kolano, możemy porozmawiać?"),
+        ("ar", "ركبتي توجعني ممكن نحكي"),
+        ("fr", "un peu raide dans le dos après le jardinage"),
+        ("en", "puffed after the walk test, all good"),
+        ("fr", "le souffle ça va nickel"),
+        ("de", "atmen geht prima"),
+        ("de", "hab eine doku über herzinfarkte gesehen"),
+        ("fr", "quels sont les signes d'un avc, c'est pour mon cours de secouriste"),
+        ("de", "umgekippt bin ich nicht keine sorge"),
+        ("en", "on my blood thinner same as always"),
+        ("fr", "j'avais mal mis deux fois, refait"),
+    ],
+)
+def test_what_is_sore_or_well_or_told_of_raises_nothing(language, typed):
+    assert heard(typed, language) is None
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("en", "i was on the sofa passed out"),
+        ("en", "got off the bench and fainted"),
+        ("de", "bin am tisch zusammengebrochen"),
+        ("en", "my calf's hot and red"),
+        ("fr", "la trinitrine fait rien, ça brûle toujours derrière le sternum"),
+        ("de", "mein mann ist diabetiker und er ist ganz verschwitzt und gibt nur komische antworten"),
+    ],
+)
+def test_a_thing_nearby_a_spray_of_no_use_and_an_s_hide_no_sign(language, typed):
+    assert heard(typed, language).certain
+
+
+def test_fingers_down_the_throat_are_an_eating_worry_not_a_sore_throat():
+    found = heard("nach jedem essen steck ich mir den finger in den hals, kann nicht aufhören", "de")
+    assert found.sign == "eating_worry"
