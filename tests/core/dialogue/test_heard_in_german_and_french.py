@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 
@@ -142,3 +143,30 @@ def test_wanting_to_stop_does_not_say_that_despair_is_over() -> None:
 def test_measuring_again_is_no_alarm(text: str) -> None:
     chat = Chat(replace(ADA, language="de")).says(text)
     assert "AskAlarm" not in chat.kinds and not chat.raised
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "until"),
+    [
+        ("de", "fahr nächste woche auf kur", date(2026, 3, 15)),
+        ("fr", "je pars en cure la semaine prochaine", date(2026, 3, 15)),
+        ("en", "on holiday next week", date(2026, 3, 15)),
+        ("de", "urlaub bis 20. märz", date(2026, 3, 20)),
+    ],
+)
+def test_a_break_that_is_next_week_does_not_end_when_it_begins(language: str, text: str, until: date) -> None:
+    chat = checked_in(Chat(replace(ADA, language=language))).says(text)
+    assert chat.heard(m.Paused).until == until
+
+
+@pytest.mark.parametrize(("language", "text"), [("de", "wie messe ich das"), ("fr", "comment on fait")])
+def test_how_a_measure_is_taken_is_shown_on_its_card(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language, plan=Plan(measures=("waist",)))).due().says("7").says(text)
+    assert chat.heard(m.Card).measure == "waist"
+
+
+@pytest.mark.parametrize(("language", "text"), [("de", "hab keine stoppuhr"), ("fr", "j'ai pas de chrono")])
+def test_without_a_watch_the_bot_counts(language: str, text: str) -> None:
+    plan = Plan(measures=("resting_heart_rate",))
+    chat = Chat(replace(ADA, language=language, plan=plan)).due().says("7").says(text)
+    assert any(choice.startswith("count:resting_heart_rate") for choice in chat.choices)
