@@ -150,6 +150,7 @@ WISHES = {
         "rufen sie mich an;… mit einer person …;kontakt …"
     ),
     Intent.PAUSE: split(
+        "urlaub bis …;urlaub vom …;urlaub von …;urlaub ab …;ferien bis …;ferien vom …;urlaub nächste …;urlaub für …;"
         "… auf kur …;… zur kur …;… in kur …;… auf reha …;… in reha …;… in der reha …;… zur reha …;ich bin nicht da …;"
         "bin nicht da …;bin weg bis …;bin weg vom …;bin dann mal weg …;bin verreist …;bin nicht zu hause bis …;"
         "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;"

@@ -93,7 +93,8 @@ WISHES = {
         "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "où exactement …;où je mesure …;où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
+        "c'est quoi ça;c'est quoi ça …;ça veut dire quoi;où exactement …;où je mesure …;"
+        "où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
         "aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
         "que puis je faire;qu'est ce que je peux faire;comment ça marche;comment …;comment;"
         "je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;"
@@ -139,6 +140,7 @@ WISHES = {
         "… mon instructeur …;… mon instructrice …"
     ),
     Intent.PAUSE: split(
+        "vacances jusqu'à …;vacances jusqu'au …;vacances du …;vacances la …;congés jusqu'au …;congés du …;"
         "… en cure …;… en cure;je serai pas là …;je ne serai pas là …;je suis pas là …;je ne suis pas là …;"
         "je suis en déplacement …;en rééducation …;"
         "pause;pause …;mettre en pause;vacances;en vacances;en vacances …;… en vacances …;"
