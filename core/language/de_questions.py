@@ -78,7 +78,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "jeden_morgen|guten|erinner*|termin|bis_dann|urlaub|operation|krankenhaus|sport|training|losch*",
         "auf_morgen|auf_spater|auf_heute_abend|auf_nachher|auf_ubermorgen & verschieb*|verschoben|machen|mach & "
         "!immer|kunftig|termin|tag|uhrzeit|arzt*",
-        "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|gerade_unterwegs|"
+        "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|noch_unterwegs|"
+        "gerade_unterwegs|"
         "grad_unterwegs|am_steuer|beim_autofahren|im_bus|im_zug|in_der_bahn|im_meeting|in_einer_besprechung|"
         "in_der_arbeit|auf_der_arbeit|auf_arbeit|beim_einkaufen|im_wartezimmer|nicht_daheim|ned_dahoam|"
         "nicht_zu_hause|nicht_zuhause|passt_grad_nicht|passt_gerade_nicht|passt_jetzt_nicht|ungunstig & "
@@ -128,7 +129,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "muss_ich_das|muss_das|soll_ich_das|muss_ich_es & sein|sagen|angeben|verraten|schreiben|schicken|ausfullen",
     ),
     Question.MISSED: (
-        "was_passiert|was_ist_wenn|tut_mir_leid|sorry|macht_es_was|ist_es_schlimm|schlimm & vergessen|vergesse|"
+        "was_passiert|was_ist_wenn|was_mache_ich_wenn|was_mach_ich_wenn|tut_mir_leid|sorry|macht_es_was|"
+        "ist_es_schlimm|schlimm & vergessen|vergesse|"
         "verpasst|"
         "verpasse|ausgelassen|auslasse|versaumt & !tablette*|medikament*",
         "habe|hab & vergessen|verpasst & woche|gestern|montag|letzte|letztes_mal",

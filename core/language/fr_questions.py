@@ -79,7 +79,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "a_demain|a_ce_soir|a_plus_tard|a_apres_demain & reporte*|remet*|decale*|repousse* & !toujours|jour|rendez",
         "pas_le_temps|pas_trop_le_temps|pas_une_minute|suis_presse|suis_pressee|suis_occupe|suis_occupee|"
         "trop_occupe|trop_occupee|au_volant|je_conduis|en_voiture|en_reunion|au_boulot|au_travail|dans_le_bus|"
-        "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_a_la_maison & "
+        "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_encore_rentre|"
+        "pas_encore_rentree|pas_a_la_maison & "
         "!semaine|derniere|avais|etait|etais|sport|exercice*|eu|bouger|marcher|jetais",
     ),
     Question.MAY_SEND: (
@@ -121,7 +122,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest|est_ce|suis & obligatoire|facultatif|oblige|obligee",
     ),
     Question.MISSED: (
-        "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
+        "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|joublie|joubliais|rate|saute|manque|"
+        "semaine & !comprime*|"
         "medicament*",
         "jai_oublie|jai_rate & semaine|hier|lundi|derniere",
         "desole|desolee|pardon|excuse* & repondu|donne_de_nouvelles|retard|ecrit & !peux|mal|medecin",

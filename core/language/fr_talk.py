@@ -103,7 +103,8 @@ WISHES = {
     ),
     Intent.SKIP: split(
         "je préfère pas;j'préfère pas;je ne préfère pas;je peux passer …;puis je passer …;on peut passer …;"
-        "je peux sauter …;passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
+        "je peux sauter …;on peut sauter …;on saute …;passer;passer …;sauter;sauter …;suivant;suivante;"
+        "question suivante;pas celle là;"
         "pas celui là;pas cette fois;pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;"
         "je n'ai pas de mètre;pas de balance;pas de mètre;saute …;passe;passe …;je passe;on passe;"
         "ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"

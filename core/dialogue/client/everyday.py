@@ -122,7 +122,8 @@ def remind(d: ClientStep) -> None:
 def about_the_week(d: ClientStep, text: str) -> bool:
     """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
     answered lately that it could be kept with."""
-    if not isinstance(d.asking, Awaiting | None) or ends_as_a_question(text):
+    snoozing = isinstance(d.asking, Setting) and d.asking.what == "snooze"  # when to ask again can wait
+    if not (snoozing or isinstance(d.asking, Awaiting | None)) or ends_as_a_question(text):
         return False
     if looks_like_a_question(text, d.words) or not (
         is_wordy(text, few=True) if d.asking is None else is_a_remark(text)
@@ -137,6 +138,8 @@ def about_the_week(d: ClientStep, text: str) -> bool:
     changed = replace(reading, conditions=replace(reading.conditions, words=words[:LONGEST_NOTE]))
     d.do(Amend(reading.key, changed))
     d.say(m.WeekNoted(d.facts.coach_name))
+    if snoozing:
+        put_again(d)
     remind(d)
     return True
 

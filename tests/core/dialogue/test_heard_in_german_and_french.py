@@ -170,3 +170,24 @@ def test_without_a_watch_the_bot_counts(language: str, text: str) -> None:
     plan = Plan(measures=("resting_heart_rate",))
     chat = Chat(replace(ADA, language=language, plan=plan)).due().says("7").says(text)
     assert any(choice.startswith("count:resting_heart_rate") for choice in chat.choices)
+
+
+@pytest.mark.parametrize("text", ["19,5/12,5", "19/12"])
+def test_a_very_high_pressure_in_centimetres_is_heard_at_another_question(text: str) -> None:
+    chat = Chat(replace(ADA, language="fr")).due().says(text)
+    assert chat.heard(m.DidYouMean).measure == "blood_pressure"
+    assert chat.says("oui").heard(m.PressureRepeat) and chat.raised
+
+
+def test_a_day_in_a_sentence_is_no_pressure() -> None:
+    chat = Chat(replace(ADA, language="fr")).due().says("je reviens le 13/8")
+    assert "DidYouMean" not in chat.kinds and not chat.did(e.Record)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("de", "mein mann ist gestern gestorben"), ("fr", "mon mari est mort hier soir")]
+)
+def test_what_weighs_on_somebody_is_heard_while_they_choose_a_time(language: str, text: str) -> None:
+    later = {"de": "später", "fr": "plus tard"}[language]
+    chat = Chat(replace(ADA, language=language)).due().says("7").says(later).says(text)
+    assert chat.heard(m.WeekNoted) and chat.heard(m.SnoozeWhen)
