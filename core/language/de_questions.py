@@ -11,7 +11,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kann|darf|soll|sollte|muss|ist_es|was & tablette*|medikament*|medizin|dosis|insulin|antibiotik*|ibuprofen|"
         "paracetamol|schmerzmittel|pille*|blocker*",
         "kann|darf|soll|sollte & sport|trainieren|training|laufen|joggen|schwimmen|gehen|turnen|test|machen & erkaltet|"
-        "erkaltung|schnupfen|grippe|fieber|krank|schmerz*|knie|rucken|verletz*|schwanger|operation|corona|weh",
+        "erkaltung|schnupfen|grippe|fieber|krank|trotzdem|schmerz*|knie|rucken|verletz*|schwanger|operation|corona|weh",
         "ist_es_normal|ist_das_normal|warum_bin|warum_tut|wieso_bin & mude|muskelkater|weh|schmerz*|krampf*|durst*",
         "ohne_grund|ungewollt|einfach_so & abgenommen|gewicht|verloren",
     ),
@@ -53,8 +53,10 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kann|konnte|konnten|konnen|kannst|wie|mochte|wurde_gern & andern|wechseln|verschieben|verlegen|umstellen|"
         "tauschen|wechsle|andere|verschiebe & tag|wochentag|uhrzeit|zeit|termin|check|erinnerung & "
         "!ziel|@|trainer|trainerin|mass*|einheit*|sprache|gewicht|zahl|wert|arzt*",
-        "statt|anstatt|stattdessen|lieber & montag*|dienstag*|mittwoch*|donnerstag*|freitag*|samstag*|sonntag*|uhr & "
-        "geht|gehts|ginge|passt|kann|konnte|konnen|konnten|ware|war|hatte_ich|mochte & !@|arzt*|termin_beim",
+        "statt|anstatt|stattdessen|lieber|auch & montag*|dienstag*|mittwoch*|donnerstag*|freitag*|samstag*|"
+        "sonntag*|uhr & "
+        "geht|gehts|ginge|passt|kann|konnte|konnen|konnten|ware|hatte_ich|mochte & !@|arzt*|termin_beim|nicht|"
+        "sport|trainier*|training|turnen|war",
     ),
     Question.TAKE_OUT: (
         "losch*|streich*|entfern*|verwirf|verwerfen|rausnehmen|herausnehmen|rausloschen|rausstreichen|wegnehmen & "
@@ -138,7 +140,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!kann|schmerz*|weh|arzt*",
     ),
     Question.WEIGH: (
-        "kann|darf|soll|sollte|wann|mochte|will|ist_es_ok & wiegen|waage|wiege & !warum|wieso|muss|abnehmen",
+        "kann|darf|soll|sollte|wann|mochte|will|ist_es_ok & wiegen|waage|wiege & !warum|wieso|muss|abnehmen|"
+        "nicht|ned|nie",
     ),
     Question.CHANGED: (
         "habe|hab|bin|ist|hat|sind & abgenommen|zugenommen|verloren|runter|gesunken|gestiegen|weniger_geworden|"

@@ -125,7 +125,8 @@ WISHES = {
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
         "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …;ich möchte aufhören …;"
-        "ich will aufhören …;ich höre auf …;will aufhören;will aufhören …;möchte aufhören;möchte aufhören …;"
+        "ich will aufhören …;ich höre auf …;bin raus;ich bin raus;will aufhören;will aufhören …;möchte aufhören;"
+        "möchte aufhören …;"
         "mag aufhören;"
         "ich mag aufhören …"
     ),

@@ -54,6 +54,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "plutot|au_lieu|a_la_place & lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|heures|heure|h & "
         "serait|prefere|prefererais|marrange|marrangerait|mieux|possible|peut|peux|pourrait|pouvez & "
         "!@|coach|medecin|rendez_vous",
+        "cest_possible|est_possible|ce_serait_possible|ca_irait|possible & lundi|mardi|mercredi|jeudi|vendredi|samedi|"
+        "dimanche & !@|coach|medecin|rendez_vous|pas|sport|seance",
     ),
     Question.TAKE_OUT: (
         "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|le_dernier_poids|dernier_poids|"
@@ -97,7 +99,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest|est_ce|sont & prive|privees|confidentiel|confidentielles|secret",
     ),
     Question.FOR_COACH: (
-        f"{_COACH} & peut|pourrait|dis|dites|demande|demandez|previens|prevenez|donne & !qui|voit|lit|changer|autre|"
+        f"{_COACH} & peut|pourrait|dis|dites|dire_a|peux_dire|pouvez_dire|demande|demandez|previens|prevenez|"
+        "donne|transmet* & !qui|voit|lit|changer|autre|"
         "nouveau",
         f"{_COACH} & mappeler|mappelle|appelle_moi|rappeler|merci",
     ),
@@ -129,7 +132,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "desole|desolee|pardon|excuse* & repondu|donne_de_nouvelles|retard|ecrit & !peux|mal|medecin",
     ),
     Question.WEIGH: (
-        "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre",
+        "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre|"
+        "pas|jamais|plus",
     ),
     Question.CHANGED: (
         "jai|a|mon|ma|est_ce & perdu|maigri|grossi|pris|baisse|diminue|augmente|change & kilo*|kg|poids|cm|centimetre*|"
@@ -146,6 +150,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "as|avez|est & recu|enregistre|note|arrive|bien_recu & !quest",
     ),
     Question.OVER: (
+        "encore_combien|combien_de_temps_encore|combien_de_semaines_encore|ca_dure_encore & temps|semaines|"
+        "longtemps|combien",
         "quand|combien|est_ce|cest|ca & fini|finit|termine|fin|reste|dure & programme|ca|cest|semaines|encore|cours|"
         "tout",
     ),

@@ -120,7 +120,8 @@ WISHES = {
     Intent.STOP: split(
         "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;laisse tomber;"
         "laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;tant pis;"
-        "je veux arrêter …;je souhaite arrêter …;j'veux arrêter …;je voudrais arrêter …;j'aimerais arrêter …"
+        "j'arrête;j'arrête tout;j'arrête là;je veux arrêter …;je souhaite arrêter …;j'veux arrêter …;"
+        "je voudrais arrêter …;j'aimerais arrêter …"
     ),
     Intent.UNDO: split(
         "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;"
@@ -232,7 +233,8 @@ WISHES = {
         "que gardez vous;quelles données …"
     ),
     Intent.FORGET: split(
-        "supprime toutes mes données;efface toutes mes données;supprimez mes données;"
+        "efface tout;effacez tout;supprime tout;supprimez tout;supprime toutes mes données;"
+        "efface toutes mes données;supprimez mes données;"
         "effacez mes données;supprimez toutes mes données;oublie moi;oubliez moi;efface moi;effacez moi;"
         "supprimer tout;tout effacer;supprimer mes données;efface mes données;effacer mes données;"
         "supprimer mon compte;supprimer toutes mes données;supprime mes données;"

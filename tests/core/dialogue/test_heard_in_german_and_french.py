@@ -76,7 +76,13 @@ ACTIVE = Plan(measures=("activity_minutes", "weight"))
 
 @pytest.mark.parametrize(
     ("language", "text"),
-    [("de", "zweimal war ich beim turnen"), ("fr", "j'ai marché deux fois"), ("en", "I went swimming three times")],
+    [
+        ("de", "zweimal war ich beim turnen"),
+        ("fr", "j'ai marché deux fois"),
+        ("en", "I went swimming three times"),
+        ("de", "4x aber einmal nur halb"),
+        ("fr", "une seule fois"),
+    ],
 )
 def test_times_are_no_minutes(language: str, text: str) -> None:
     chat = Chat(replace(ADA, language=language, plan=ACTIVE)).due().says("7").says(text)
@@ -191,3 +197,26 @@ def test_what_weighs_on_somebody_is_heard_while_they_choose_a_time(language: str
     later = {"de": "später", "fr": "plus tard"}[language]
     chat = Chat(replace(ADA, language=language)).due().says("7").says(later).says(text)
     assert chat.heard(m.WeekNoted) and chat.heard(m.SnoozeWhen)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("de", "wiegen will ich mich nicht"), ("fr", "je veux pas me peser ca me deprime")]
+)
+def test_somebody_who_will_not_weigh_is_not_encouraged_to(language: str, text: str) -> None:
+    assert "WeighToday" not in Chat(replace(ADA, language=language)).due().says("7").says(text).kinds
+
+
+def test_a_question_is_no_answer_to_the_question_of_an_alarm() -> None:
+    chat = Chat(replace(ADA, language="fr")).says("mon genou a gonflé")
+    assert chat.heard(m.AskAlarm)
+    assert "EmergencyNearby" not in chat.says("il en dit quoi le coach").kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("de", "montag passt nimmer, geht auch mittwoch um 9?"), ("fr", "lundi ça va plus, mercredi 9h c'est possible ?")],
+)
+def test_of_two_days_none_is_set_unasked(language: str, text: str) -> None:
+    chat = checked_in(Chat(replace(ADA, language=language)))
+    before = chat.facts.slot
+    assert chat.says(text).facts.slot == before and "OfferToPass" not in chat.kinds
