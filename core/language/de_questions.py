@@ -23,7 +23,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.CAN_STOP: (
         "kann_ich|darf_ich|konnte_ich|kann_man|darf_man|kann_i|derf_i|was_wenn_ich|was_ist_wenn_ich|und_wenn_ich|"
         "ist_es_ok_wenn_ich & aufhor*|aussteig*|abbrech*|kundig*|beenden|austreten|abmeld*|anders_uberleg* & "
-        "!tablette*|medikament*|pille*|insulin|rauch*|sport|training|trainieren|trinken|essen",
+        "!tablette*|medikament*|pille*|insulin|rauch*|sport|training|trainieren|trinken|essen|nicht|ned|"
+        "husten|weinen|zittern|denken|grubeln",
     ),
     Question.ABOUT: (
         "worum_geht|worum_gehts|um_was_geht|um_was_gehts|was_ist_das_hier|was_ist_das_eigentlich|was_ist_das_uberhaupt|"
@@ -69,7 +70,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kein|keine|keinen|koa|koan|ohne|fehlt|kaputt|defekt|verloren|find|finde|verlegt|leer|verliehen|verborgt|hin|"
         "geht_nicht|geht_ned|funktioniert|spinnt|streikt|weg & massband|metermass|messband|bandmass|zentimetermass|"
         "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|"
-        "stuhl & !kann_ich|kommt|darf|weg_von|geh",
+        "stuhl & !kann_ich|kommt|darf|weg|geh|schuh*|kleid*|angezogen|socken|barfuss|jacke",
         "batterie|batterien|akku & leer|alle|tot|aus",
     ),
     Question.NOT_NOW: (

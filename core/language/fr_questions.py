@@ -24,7 +24,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "puis_je|je_peux|jpeux|peut_on|on_peut|et_si_je|si_je|si_jamais_je|jai_le_droit|ai_je_le_droit & "
         "arreter|arrete|darreter|abandonner|dabandonner|quitter|me_desinscrire|changer_davis|change_davis|me_retirer|"
         "tout_annuler & !comprime*|medicament*|cachet*|insuline|traitement|fumer|sport|boire|manger|exercice*|"
-        "la_pilule",
+        "la_pilule|pas|plus|darriver|pleurer|tousser|trembler|penser",
     ),
     Question.ABOUT: (
         "de_quoi_sagit_il|de_quoi_il_sagit|cest_quoi_ce_truc|cest_quoi_au_juste|cest_quoi_exactement|cest_quoi_en_fait|"
@@ -55,7 +55,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "serait|prefere|prefererais|marrange|marrangerait|mieux|possible|peut|peux|pourrait|pouvez & "
         "!@|coach|medecin|rendez_vous",
         "cest_possible|est_possible|ce_serait_possible|ca_irait|possible & lundi|mardi|mercredi|jeudi|vendredi|samedi|"
-        "dimanche & !@|coach|medecin|rendez_vous|pas|sport|seance",
+        "dimanche & !@|coach|medecin|rendez_vous|pas|sport|seance|retard|que_je|que_jaie",
     ),
     Question.TAKE_OUT: (
         "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|le_dernier_poids|dernier_poids|"
@@ -68,7 +68,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "pas_de|plus_de|nai_pas|nai_plus|ai_pas|ai_plus|jai_pas|jai_plus|sans|perdu_mon|perdu_ma|perdu_le|trouve_pas|"
         "trouve_plus|retrouve_pas|retrouve_plus|casse|cassee|panne|marche_pas|marche_plus|fonctionne_pas|"
         "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|"
-        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
+        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre|chaussure*|vetement*|"
+        "habill*|pieds_nus|chaussettes",
         "pile|piles & plates|mortes|vides|morte|vide|plus",
     ),
     Question.NOT_NOW: (

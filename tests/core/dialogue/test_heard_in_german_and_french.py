@@ -10,6 +10,8 @@ import pytest
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import Awaiting
+from core.language import LANGUAGES
+from core.language.questions import asked as asked_of
 from tests.builders import ADA, Chat, Plan, checked_in
 from tests.core.dialogue.test_arriving import arriving, asked
 
@@ -220,3 +222,22 @@ def test_of_two_days_none_is_set_unasked(language: str, text: str) -> None:
     chat = checked_in(Chat(replace(ADA, language=language)))
     before = chat.facts.slot
     assert chat.says(text).facts.slot == before and "OfferToPass" not in chat.kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("fr", "je peux pas arrêter de tousser"),
+        ("de", "ich kann nicht aufhören zu husten"),
+        ("de", "ohne schuhe auf der waage"),
+        ("fr", "sans chaussures sur la balance"),
+        ("fr", "mercredi c'est possible que je sois en retard"),
+        ("de", "mein mann hat die grippe"),
+        ("fr", "je veux enlever du poids"),
+        ("de", "ich will abnehmen, das gewicht muss weg"),
+        ("de", "ich kann mittwoch auch nicht"),
+    ],
+)
+def test_what_only_sounds_like_a_question_is_none(language: str, text: str) -> None:
+    found = asked_of(text, LANGUAGES[language], "Rowan")
+    assert found is None
