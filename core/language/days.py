@@ -139,6 +139,15 @@ def stay(text: str, words: Lexicon, today: date) -> date | None:
     return today + timedelta(weeks=1) if any(mark.has("week") for mark in _marks(text, words)) else None
 
 
+def away_until(text: str, words: Lexicon, today: date) -> date | None:
+    """The day until which a break lasts: as `when`, but "on holiday next week" lasts until that week ends."""
+    until = when(text, words, today)
+    if until is None or any(mark.has("until") for mark in _marks(text, words)):
+        return until
+    named = days_between(text, words, today)
+    return until if named is None or named[0] <= today else max(until, named[1])
+
+
 def days_between(text: str, words: Lexicon, today: date) -> tuple[date, date] | None:
     """The first and last day that a text names: "6 to 19 April", "from Monday until Friday", "until 15 March", "next
     week", "for two weeks", "tomorrow". Not before today; None if it names none."""

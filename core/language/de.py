@@ -108,6 +108,10 @@ GERMAN = Lexicon(
         "dreiviertelstunde": ("0.75", UnitPart.HOUR),
         "dreiviertelstund": ("0.75", UnitPart.HOUR),
         "stündchen": ("1", UnitPart.HOUR),
+        "ne stunde": ("1", UnitPart.HOUR),
+        "ne halbe stunde": ("0.5", UnitPart.HOUR),
+        "ne viertelstunde": ("0.25", UnitPart.HOUR),
+        "ne dreiviertelstunde": ("0.75", UnitPart.HOUR),
     },
     roles={
         WordRole.LEAD: split(

@@ -11,7 +11,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kann|darf|soll|sollte|muss|ist_es|was & tablette*|medikament*|medizin|dosis|insulin|antibiotik*|ibuprofen|"
         "paracetamol|schmerzmittel|pille*|blocker*",
         "kann|darf|soll|sollte & sport|trainieren|training|laufen|joggen|schwimmen|gehen|turnen|test|machen & erkaltet|"
-        "erkaltung|schnupfen|grippe|fieber|krank|schmerz*|knie|rucken|verletz*|schwanger|operation|corona|weh",
+        "erkaltung|schnupfen|grippe|fieber|krank|trotzdem|schmerz*|knie|rucken|verletz*|schwanger|operation|corona|weh",
         "ist_es_normal|ist_das_normal|warum_bin|warum_tut|wieso_bin & mude|muskelkater|weh|schmerz*|krampf*|durst*",
         "ohne_grund|ungewollt|einfach_so & abgenommen|gewicht|verloren",
     ),
@@ -23,7 +23,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.CAN_STOP: (
         "kann_ich|darf_ich|konnte_ich|kann_man|darf_man|kann_i|derf_i|was_wenn_ich|was_ist_wenn_ich|und_wenn_ich|"
         "ist_es_ok_wenn_ich & aufhor*|aussteig*|abbrech*|kundig*|beenden|austreten|abmeld*|anders_uberleg* & "
-        "!tablette*|medikament*|pille*|insulin|rauch*|sport|training|trainieren|trinken|essen",
+        "!tablette*|medikament*|pille*|insulin|rauch*|sport|training|trainieren|trinken|essen|nicht|ned|"
+        "husten|weinen|zittern|denken|grubeln",
     ),
     Question.ABOUT: (
         "worum_geht|worum_gehts|um_was_geht|um_was_gehts|was_ist_das_hier|was_ist_das_eigentlich|was_ist_das_uberhaupt|"
@@ -53,8 +54,10 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kann|konnte|konnten|konnen|kannst|wie|mochte|wurde_gern & andern|wechseln|verschieben|verlegen|umstellen|"
         "tauschen|wechsle|andere|verschiebe & tag|wochentag|uhrzeit|zeit|termin|check|erinnerung & "
         "!ziel|@|trainer|trainerin|mass*|einheit*|sprache|gewicht|zahl|wert|arzt*",
-        "statt|anstatt|stattdessen|lieber & montag*|dienstag*|mittwoch*|donnerstag*|freitag*|samstag*|sonntag*|uhr & "
-        "geht|gehts|ginge|passt|kann|konnte|konnen|konnten|ware|war|hatte_ich|mochte & !@|arzt*|termin_beim",
+        "statt|anstatt|stattdessen|lieber|auch & montag*|dienstag*|mittwoch*|donnerstag*|freitag*|samstag*|"
+        "sonntag*|uhr & "
+        "geht|gehts|ginge|passt|kann|konnte|konnen|konnten|ware|hatte_ich|mochte & !@|arzt*|termin_beim|nicht|"
+        "sport|trainier*|training|turnen|war",
     ),
     Question.TAKE_OUT: (
         "losch*|streich*|entfern*|verwirf|verwerfen|rausnehmen|herausnehmen|rausloschen|rausstreichen|wegnehmen & "
@@ -67,7 +70,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "kein|keine|keinen|koa|koan|ohne|fehlt|kaputt|defekt|verloren|find|finde|verlegt|leer|verliehen|verborgt|hin|"
         "geht_nicht|geht_ned|funktioniert|spinnt|streikt|weg & massband|metermass|messband|bandmass|zentimetermass|"
         "zentimeterband|waage|personenwaage|blutdruckgerat|blutdruckmessgerat|messgerat|gerat|manschette|"
-        "stuhl & !kann_ich|kommt|darf|weg_von|geh",
+        "stuhl & !kann_ich|kommt|darf|weg|geh|schuh*|kleid*|angezogen|socken|barfuss|jacke",
         "batterie|batterien|akku & leer|alle|tot|aus",
     ),
     Question.NOT_NOW: (
@@ -78,7 +81,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "jeden_morgen|guten|erinner*|termin|bis_dann|urlaub|operation|krankenhaus|sport|training|losch*",
         "auf_morgen|auf_spater|auf_heute_abend|auf_nachher|auf_ubermorgen & verschieb*|verschoben|machen|mach & "
         "!immer|kunftig|termin|tag|uhrzeit|arzt*",
-        "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|gerade_unterwegs|"
+        "keine_zeit|koa_zeit|grad_keine|im_stress|in_eile|habs_eilig|habe_es_eilig|bin_unterwegs|noch_unterwegs|"
+        "gerade_unterwegs|"
         "grad_unterwegs|am_steuer|beim_autofahren|im_bus|im_zug|in_der_bahn|im_meeting|in_einer_besprechung|"
         "in_der_arbeit|auf_der_arbeit|auf_arbeit|beim_einkaufen|im_wartezimmer|nicht_daheim|ned_dahoam|"
         "nicht_zu_hause|nicht_zuhause|passt_grad_nicht|passt_gerade_nicht|passt_jetzt_nicht|ungunstig & "
@@ -129,7 +133,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "muss_ich_das|muss_das|soll_ich_das|muss_ich_es & sein|sagen|angeben|verraten|schreiben|schicken|ausfullen",
     ),
     Question.MISSED: (
-        "was_passiert|was_ist_wenn|tut_mir_leid|sorry|macht_es_was|ist_es_schlimm|schlimm & vergessen|vergesse|"
+        "was_passiert|was_ist_wenn|was_mache_ich_wenn|was_mach_ich_wenn|tut_mir_leid|sorry|macht_es_was|"
+        "ist_es_schlimm|schlimm & vergessen|vergesse|"
         "verpasst|"
         "verpasse|ausgelassen|auslasse|versaumt & !tablette*|medikament*",
         "habe|hab & vergessen|verpasst & woche|gestern|montag|letzte|letztes_mal",
@@ -137,7 +142,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!kann|schmerz*|weh|arzt*",
     ),
     Question.WEIGH: (
-        "kann|darf|soll|sollte|wann|mochte|will|ist_es_ok & wiegen|waage|wiege & !warum|wieso|muss|abnehmen",
+        "kann|darf|soll|sollte|wann|mochte|will|ist_es_ok & wiegen|waage|wiege & !warum|wieso|muss|abnehmen|"
+        "nicht|ned|nie",
     ),
     Question.CHANGED: (
         "habe|hab|bin|ist|hat|sind & abgenommen|zugenommen|verloren|runter|gesunken|gestiegen|weniger_geworden|"

@@ -125,7 +125,8 @@ WISHES = {
     Intent.STOP: split(
         "stop;stopp;halt;abbrechen;abbruch;aufhören;ende;schluss;genug;beenden;lass das;egal;vergiss es;"
         "lass mich in ruhe;hör auf;hör auf …;stop …;stopp …;abbrechen …;ich möchte aufhören …;"
-        "ich will aufhören …;ich höre auf …;will aufhören;will aufhören …;möchte aufhören;möchte aufhören …;"
+        "ich will aufhören …;ich höre auf …;bin raus;ich bin raus;will aufhören;will aufhören …;möchte aufhören;"
+        "möchte aufhören …;"
         "mag aufhören;"
         "ich mag aufhören …"
     ),
@@ -150,6 +151,7 @@ WISHES = {
         "rufen sie mich an;… mit einer person …;kontakt …"
     ),
     Intent.PAUSE: split(
+        "urlaub bis …;urlaub vom …;urlaub von …;urlaub ab …;ferien bis …;ferien vom …;urlaub nächste …;urlaub für …;"
         "… auf kur …;… zur kur …;… in kur …;… auf reha …;… in reha …;… in der reha …;… zur reha …;ich bin nicht da …;"
         "bin nicht da …;bin weg bis …;bin weg vom …;bin dann mal weg …;bin verreist …;bin nicht zu hause bis …;"
         "pause;pause …;pausieren;pausieren …;urlaub;im urlaub;im urlaub …;… im urlaub …;"
@@ -230,7 +232,11 @@ WISHES = {
         "… geht's mir nicht so gut …;… mir heute nicht gut …;mir geht es nicht so gut …;mir geht's nicht so gut …;"
         "mir geht es heute nicht gut …;mir geht es heute nicht so gut …;mir geht's heute nicht gut …;"
         "mir geht's heute nicht so gut …;mir geht es heute gar nicht …;mir geht es gar nicht gut …;"
-        "ich fühle mich heute nicht gut …;ich fühl mich nicht gut …;fühl mich nicht gut …;fühl mich nicht so gut …;"
+        "ich fühle mich heute nicht so gut …;ich fühl mich heute nicht gut …;ich fühl mich heute nicht so gut …;"
+        "fühl mich heute nicht gut …;fühl mich heute nicht so gut …;ich fühle mich nicht so gut …;"
+        "ich fühle mich nicht wohl …;"
+        "ich fühl mich nicht so gut …;ich fühl mich nicht wohl …;ich fühle mich heute nicht gut …;"
+        "ich fühl mich nicht gut …;fühl mich nicht gut …;fühl mich nicht so gut …;"
         "fühle mich nicht so gut …;fühle mich heute nicht …;"
         "nicht gut;mir geht es nicht gut …;mir geht's nicht gut …;ich fühle mich nicht gut …;krank;"
         "ich bin krank …;bin krank;bin krank …;erkältet;ich bin erkältet;bin erkältet;fieber;"

@@ -24,7 +24,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "puis_je|je_peux|jpeux|peut_on|on_peut|et_si_je|si_je|si_jamais_je|jai_le_droit|ai_je_le_droit & "
         "arreter|arrete|darreter|abandonner|dabandonner|quitter|me_desinscrire|changer_davis|change_davis|me_retirer|"
         "tout_annuler & !comprime*|medicament*|cachet*|insuline|traitement|fumer|sport|boire|manger|exercice*|"
-        "la_pilule",
+        "la_pilule|pas|plus|darriver|pleurer|tousser|trembler|penser",
     ),
     Question.ABOUT: (
         "de_quoi_sagit_il|de_quoi_il_sagit|cest_quoi_ce_truc|cest_quoi_au_juste|cest_quoi_exactement|cest_quoi_en_fait|"
@@ -54,6 +54,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "plutot|au_lieu|a_la_place & lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|heures|heure|h & "
         "serait|prefere|prefererais|marrange|marrangerait|mieux|possible|peut|peux|pourrait|pouvez & "
         "!@|coach|medecin|rendez_vous",
+        "cest_possible|est_possible|ce_serait_possible|ca_irait|possible & lundi|mardi|mercredi|jeudi|vendredi|samedi|"
+        "dimanche & !@|coach|medecin|rendez_vous|pas|sport|seance|retard|que_je|que_jaie",
     ),
     Question.TAKE_OUT: (
         "efface*|supprime*|enleve*|retire*|annule* & le_poids|mon_poids|le_dernier_poids|dernier_poids|"
@@ -66,7 +68,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "pas_de|plus_de|nai_pas|nai_plus|ai_pas|ai_plus|jai_pas|jai_plus|sans|perdu_mon|perdu_ma|perdu_le|trouve_pas|"
         "trouve_plus|retrouve_pas|retrouve_plus|casse|cassee|panne|marche_pas|marche_plus|fonctionne_pas|"
         "fonctionne_plus|pile|piles|prete & metre|metre_ruban|ruban|balance|tensiometre|brassard|"
-        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre",
+        "chaise|appareil|pese_personne & !puis_je|montre_moi|montrez|un_metre|cent_metre|chaussure*|vetement*|"
+        "habill*|pieds_nus|chaussettes",
         "pile|piles & plates|mortes|vides|morte|vide|plus",
     ),
     Question.NOT_NOW: (
@@ -79,7 +82,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "a_demain|a_ce_soir|a_plus_tard|a_apres_demain & reporte*|remet*|decale*|repousse* & !toujours|jour|rendez",
         "pas_le_temps|pas_trop_le_temps|pas_une_minute|suis_presse|suis_pressee|suis_occupe|suis_occupee|"
         "trop_occupe|trop_occupee|au_volant|je_conduis|en_voiture|en_reunion|au_boulot|au_travail|dans_le_bus|"
-        "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_a_la_maison & "
+        "dans_le_train|dans_le_metro|au_supermarche|pas_le_moment|mauvais_moment|pas_chez_moi|pas_encore_rentre|"
+        "pas_encore_rentree|pas_a_la_maison & "
         "!semaine|derniere|avais|etait|etais|sport|exercice*|eu|bouger|marcher|jetais",
     ),
     Question.MAY_SEND: (
@@ -96,7 +100,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest|est_ce|sont & prive|privees|confidentiel|confidentielles|secret",
     ),
     Question.FOR_COACH: (
-        f"{_COACH} & peut|pourrait|dis|dites|demande|demandez|previens|prevenez|donne & !qui|voit|lit|changer|autre|"
+        f"{_COACH} & peut|pourrait|dis|dites|dire_a|peux_dire|pouvez_dire|demande|demandez|previens|prevenez|"
+        "donne|transmet* & !qui|voit|lit|changer|autre|"
         "nouveau",
         f"{_COACH} & mappeler|mappelle|appelle_moi|rappeler|merci",
         "@ & parler|discuter|téléphoner & veux|voudrais|aimerais|souhaite|peux|pourrais|puis_je|dois|besoin|envie",
@@ -122,13 +127,15 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "cest|est_ce|suis & obligatoire|facultatif|oblige|obligee",
     ),
     Question.MISSED: (
-        "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|rate|saute|manque|semaine & !comprime*|"
+        "que_se_passe|desole|desolee|pardon|cest_grave|et_si & oublie*|joublie|joubliais|rate|saute|manque|"
+        "semaine & !comprime*|"
         "medicament*",
         "jai_oublie|jai_rate & semaine|hier|lundi|derniere",
         "desole|desolee|pardon|excuse* & repondu|donne_de_nouvelles|retard|ecrit & !peux|mal|medecin",
     ),
     Question.WEIGH: (
-        "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre",
+        "puis_je|peux|dois|devrais|quand|veux|voudrais & me_peser|peser|balance|pesee & !pourquoi|combien|perdre|"
+        "pas|jamais|plus",
     ),
     Question.CHANGED: (
         "jai|a|mon|ma|est_ce & perdu|maigri|grossi|pris|baisse|diminue|augmente|change & kilo*|kg|poids|cm|centimetre*|"
@@ -145,6 +152,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "as|avez|est & recu|enregistre|note|arrive|bien_recu & !quest",
     ),
     Question.OVER: (
+        "encore_combien|combien_de_temps_encore|combien_de_semaines_encore|ca_dure_encore & temps|semaines|"
+        "longtemps|combien",
         "quand|combien|est_ce|cest|ca & fini|finit|termine|fin|reste|dure & programme|ca|cest|semaines|encore|cours|"
         "tout",
     ),

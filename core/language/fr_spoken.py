@@ -60,7 +60,9 @@ OPENERS = split(
     "qui;que;qu'est ce;qu'est ce que;quoi;comment;pourquoi;combien;est ce que;est ce;puis je;dois je;peux je;peut on;"
     "quel;quelle;quels;quelles;c'est quoi;c'est qui;c'est quand;c'est où;c'est combien;tu peux;vous pouvez;peux tu;"
     "pouvez vous;as tu;avez vous;y a t il;faut il;faut que;il faut que je;où est;quand est ce;quand dois;quand vas;"
-    "quand allez;c'est obligé;c'est normal;à qui;pour qui;avec qui;depuis quand;à quoi;à quelle"
+    "quand allez;je peux prendre;je peux mettre;je peux utiliser;je peux aussi;et si je;il en dit quoi;"
+    "elle en dit quoi;il dit quoi;elle dit quoi;tu en dis quoi;vous en dites quoi;c'est obligé;"
+    "c'est normal;à qui;pour qui;avec qui;depuis quand;à quoi;à quelle"
 )
 NO_OPENERS = split(
     "quelle semaine;quelle journée;quelle chaleur;quelle histoire;quelle galère;quelle nuit;quelle horreur;quel temps;"

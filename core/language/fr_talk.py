@@ -93,7 +93,8 @@ WISHES = {
         "pas d'accord;incorrect"
     ),
     Intent.HELP: split(
-        "où exactement …;où je mesure …;où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
+        "c'est quoi ça;c'est quoi ça …;ça veut dire quoi;où exactement …;où je mesure …;"
+        "où est ce que je mesure …;où faut il mesurer …;… m'aider …;aide;aide …;"
         "aide moi;aidez moi;aide moi …;aidez moi …;à l'aide;que faire;"
         "que puis je faire;qu'est ce que je peux faire;comment ça marche;comment …;comment;"
         "je ne comprends pas …;je comprends pas …;j'ai besoin d'aide …;… besoin d'aide …;c'est quoi;"
@@ -102,7 +103,8 @@ WISHES = {
     ),
     Intent.SKIP: split(
         "je préfère pas;j'préfère pas;je ne préfère pas;je peux passer …;puis je passer …;on peut passer …;"
-        "je peux sauter …;passer;passer …;sauter;sauter …;suivant;suivante;question suivante;pas celle là;"
+        "je peux sauter …;on peut sauter …;on saute …;passer;passer …;sauter;sauter …;suivant;suivante;"
+        "question suivante;pas celle là;"
         "pas celui là;pas cette fois;pas aujourd'hui;pas aujourd'hui …;je n'ai pas de balance;"
         "je n'ai pas de mètre;pas de balance;pas de mètre;saute …;passe;passe …;je passe;on passe;"
         "ignorer;laisser de côté;je ne peux pas le faire;je préfère passer;pas de mètre ruban"
@@ -118,7 +120,8 @@ WISHES = {
     Intent.STOP: split(
         "stop;arrêter;arrête;arrêtez;annuler;annule;annulez;fin;terminer;ça suffit;assez;laisse tomber;"
         "laissez tomber;laisse moi tranquille;quitter;arrête …;arrêter …;annuler …;tant pis;"
-        "je veux arrêter …;je souhaite arrêter …;j'veux arrêter …;je voudrais arrêter …;j'aimerais arrêter …"
+        "j'arrête;j'arrête tout;j'arrête là;je veux arrêter …;je souhaite arrêter …;j'veux arrêter …;"
+        "je voudrais arrêter …;j'aimerais arrêter …"
     ),
     Intent.UNDO: split(
         "annuler la dernière;annuler le dernier;défaire;supprime ça;supprime la dernière …;"
@@ -139,6 +142,7 @@ WISHES = {
         "… mon instructeur …;… mon instructrice …"
     ),
     Intent.PAUSE: split(
+        "vacances jusqu'à …;vacances jusqu'au …;vacances du …;vacances la …;congés jusqu'au …;congés du …;"
         "… en cure …;… en cure;je serai pas là …;je ne serai pas là …;je suis pas là …;je ne suis pas là …;"
         "je suis en déplacement …;en rééducation …;"
         "pause;pause …;mettre en pause;vacances;en vacances;en vacances …;… en vacances …;"
@@ -229,7 +233,8 @@ WISHES = {
         "que gardez vous;quelles données …"
     ),
     Intent.FORGET: split(
-        "supprime toutes mes données;efface toutes mes données;supprimez mes données;"
+        "efface tout;effacez tout;supprime tout;supprimez tout;supprime toutes mes données;"
+        "efface toutes mes données;supprimez mes données;"
         "effacez mes données;supprimez toutes mes données;oublie moi;oubliez moi;efface moi;effacez moi;"
         "supprimer tout;tout effacer;supprimer mes données;efface mes données;effacer mes données;"
         "supprimer mon compte;supprimer toutes mes données;supprime mes données;"

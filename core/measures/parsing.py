@@ -330,6 +330,8 @@ def minutes(text: str, words: Lexicon, prefer: Unit | None) -> Result:
     if found[0].minus:
         return Misunderstood(Why.NO_NUMBER, meant)
     hard = [h for h in found if any(t.has(WordRole.VIGOROUS) for t in toks[h.last + 1 : _next(toks, found, h)])]
+    if all(h.bare and _times(h, toks) for h in found):
+        return Misunderstood(Why.ONE_NUMBER_MISSING)  # "I walked twice", "4 times, once only half": how long?
     if len(found) == 1:
         return _one_time(found[0], meant, toks, bool(hard), words)
     if len(found) == 2 and len(hard) == 1:
@@ -353,13 +355,16 @@ def _next(toks: Sequence[Token], found: Sequence[ParsedNumber], parsed: ParsedNu
     return next((h.first for h in found if h.first > parsed.last), len(toks))
 
 
+def _times(parsed: ParsedNumber, toks: Sequence[Token]) -> bool:
+    """Whether a number counts times: "twice", "4 x", "une seule fois"."""
+    return any(t.has(WordRole.TIMES) for t in toks[parsed.first : parsed.last + 3])
+
+
 def _one_time(parsed: ParsedNumber, meant: Understood, toks: Sequence[Token], hard: bool, words: Lexicon) -> Result:
     if parsed.foreign and parsed.unit not in (Unit.DAY, Unit.SESSION):
         return Misunderstood(Why.OTHER_UNIT)
     if parsed.foreign:
         return Misunderstood(Why.ONE_NUMBER_MISSING)  # "5 days", without the minutes
-    if parsed.bare and any(t.has(WordRole.TIMES) for t in toks[parsed.first : parsed.last + 3]):
-        return Misunderstood(Why.ONE_NUMBER_MISSING)  # "I walked twice": how long?
     if hard:  # "75 vigorous"
         return asked_back(replace(meant, value=D(0), second=meant.value), toks)
     if _said_time(parsed) and any(t.has(WordRole.EVERY_DAY) and " " in t.text for t in toks):  # "daily" is a habit

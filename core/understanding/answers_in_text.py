@@ -81,7 +81,7 @@ def _named_apart(
     pieces = _pieces(toks)
     if sum(len(p.numbers) for p in pieces) > LONGEST_LIST:
         return (Answer(asked.key, Misunderstood(Why.TOO_MANY_NUMBERS)),) if asked is not None else ()
-    _claim(toks, pieces, known, asked)
+    _claim(toks, pieces, known, asked, centimetres=words.centimetres_of_mercury)
     said: dict[str, list[str]] = {}
     for i, piece in enumerate(pieces):
         if not piece.key:
@@ -168,7 +168,14 @@ def _is_number(toks: Sequence[Token], i: int) -> bool:
     return token.entry.number is not None and not token.entry.weak
 
 
-def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Measure], asked: Measure | None) -> None:
+def _claim(
+    toks: Sequence[Token],
+    pieces: list[_Piece],
+    known: Mapping[str, Measure],
+    asked: Measure | None,
+    *,
+    centimetres: bool,
+) -> None:
     """Assign each piece with a number to a measure; pieces without one go with the preceding piece."""
     waiting = ""
     for piece in pieces:
@@ -182,7 +189,7 @@ def _claim(toks: Sequence[Token], pieces: list[_Piece], known: Mapping[str, Meas
             elif waiting:
                 piece.key = waiting
             else:
-                piece.key = _by_unit(toks, piece, known, asked)
+                piece.key = _by_unit(toks, piece, known, asked, centimetres=centimetres)
         waiting = ""
     if asked is not None:
         _leave_what_cannot_be(toks, pieces, asked)
@@ -225,12 +232,19 @@ def _named(key: str, asked: Measure | None) -> str:
     return asked.key if asked is not None and key == asked.second_called else key
 
 
-def _by_unit(toks: Sequence[Token], piece: _Piece, known: Mapping[str, Measure], asked: Measure | None) -> str:
+def _by_unit(
+    toks: Sequence[Token],
+    piece: _Piece,
+    known: Mapping[str, Measure],
+    asked: Measure | None,
+    *,
+    centimetres: bool,
+) -> str:
     """The measure of an unnamed piece: the asked one if possible, else the only one that uses the unit typed."""
     found = amounts(toks[piece.first : piece.last + 1], None, fractions=False)
     units = tuple(dict.fromkeys(h.unit for h in found if h.unit is not None))
     bare = any(h.bare for h in found) or not found
-    pair = _is_pressure(toks[piece.first : piece.last + 1])
+    pair = _is_pressure(toks[piece.first : piece.last + 1]) or (centimetres and _in_centimetres(toks))
     pressure = next((k for k, m in known.items() if m.unit is Unit.MILLIMETRE_OF_MERCURY), None)
     if asked is not None and asked.unit is not Unit.MILLIMETRE_OF_MERCURY and pair and pressure is not None:
         return pressure
@@ -271,6 +285,17 @@ def _fits(asked: Measure, unit: Unit) -> bool:
         return unit in (Unit.BEATS_PER_MINUTE, Unit.SECOND)
     both = {Unit.REPETITION, Unit.SESSION, Unit.DAY}
     return unit in both and asked.unit in both | {Unit.MINUTE, Unit.SECOND}
+
+
+def _in_centimetres(toks: Sequence[Token]) -> bool:
+    """ "19,5/12,5", or "13/8" and nothing else: a blood pressure in centimetres. With more words "13/8" is a day."""
+    numbers = [t.entry.number for t in toks if t.entry.number is not None]
+    strokes = sum(t.has(WordRole.OVER) for t in toks)
+    if len(numbers) != 2 or strokes != 1 or any(t.entry.units for t in toks):
+        return False
+    high, low = numbers
+    alone = len(toks) == 3
+    return (alone or any(n % 1 for n in numbers)) and 7 <= high <= HIGHEST // 10 and 4 <= low <= high - 1
 
 
 def _is_pressure(toks: Sequence[Token]) -> bool:

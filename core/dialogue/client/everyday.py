@@ -33,7 +33,7 @@ from core.dialogue.kit.effects import Choice
 from core.judging import chart_data
 from core.judging.change import Change
 from core.language import Intent
-from core.language.days import since
+from core.language.days import day_of_week, since
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
 from core.language.questions import Asked, asked, ends_as_a_question, is_a_remark, is_wordy, looks_like_a_question
@@ -146,7 +146,8 @@ def remind(d: ClientStep) -> None:
 def about_the_week(d: ClientStep, text: str) -> bool:
     """Keep a line about the week with its answers, for the coach, and put an open question again; False if nothing was
     answered lately that it could be kept with."""
-    if not isinstance(d.asking, Awaiting | None) or ends_as_a_question(text):
+    snoozing = isinstance(d.asking, Setting) and d.asking.what == "snooze"  # when to ask again can wait
+    if not (snoozing or isinstance(d.asking, Awaiting | None)) or ends_as_a_question(text):
         return False
     if looks_like_a_question(text, d.words) or not (
         is_wordy(text, few=True) if d.asking is None else is_a_remark(text)
@@ -162,6 +163,8 @@ def about_the_week(d: ClientStep, text: str) -> bool:
     changed = replace(reading, conditions=replace(reading.conditions, words=words[:LONGEST_NOTE]))
     d.do(Amend(reading.key, changed))
     d.say(m.WeekNoted(d.facts.coach_name))
+    if snoozing:
+        put_again(d)
     remind(d)
     return True
 
@@ -444,7 +447,9 @@ def _no_tool(d: ClientStep, text: str) -> None:
 
 def _another_time(d: ClientStep, text: str) -> None:
     """A new day or time that is named is set at once; else it is asked."""
-    if weekday_and_time(text, d.words) == (None, None):
+    day, at = weekday_and_time(text, d.words)
+    two_days = day is not None and day_of_week(text, d.words, d.today) != day  # "not on Monday, on Wednesday"
+    if (day is None and at is None) or two_days:
         settings.change(d, Intent.SLOT.value)
         return
     asking = Setting(Intent.SLOT.value, "", d.asking.back if isinstance(d.asking, Setting) else d.asking)

@@ -14,7 +14,7 @@ from core.dialogue.client.messages_to_coach import ClientPaused
 from core.dialogue.client.states import Awaiting, Enrolling, Setting
 from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
-from core.language.intents import when
+from core.language.days import away_until
 from core.measures import MEASURES
 
 LONGEST_PAUSE = timedelta(days=183)
@@ -73,7 +73,7 @@ def follow_up(d: ClientStep, mark: str) -> None:
 
 
 def pause(d: ClientStep, words: str = "") -> None:
-    until = when(words, d.words, d.today) if words else None
+    until = away_until(words, d.words, d.today) if words else None
     if until is not None:
         pause_until(d, until)
         return

@@ -96,6 +96,7 @@ from core.language.intents import intent_of, place
 from core.language.lexicon import Question
 from core.language.questions import is_wordy, looks_like_a_question
 from core.language.signs import AMISS
+from core.language.spoken import opens_a_question
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
@@ -246,7 +247,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
     if alarm is None and safety.in_a_test(asking):
         alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
-        answer = answer_to_alarm(text, d.words)
+        answer = None if opens_a_question(text, d.words) else answer_to_alarm(text, d.words)
         if alarm is not None and alarm.certain:
             answers.alarmed(d, alarm, event)
         elif alarm is not None and safety.graver(asking, alarm):

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 
 from core.dialogue.client import effects as e
 from core.dialogue.client import messages as m
 from core.dialogue.client.states import Awaiting
+from core.language import LANGUAGES
+from core.language.questions import asked as asked_of
 from tests.builders import ADA, Chat, Plan, checked_in
 from tests.core.dialogue.test_arriving import arriving, asked
 
@@ -75,7 +78,13 @@ ACTIVE = Plan(measures=("activity_minutes", "weight"))
 
 @pytest.mark.parametrize(
     ("language", "text"),
-    [("de", "zweimal war ich beim turnen"), ("fr", "j'ai marché deux fois"), ("en", "I went swimming three times")],
+    [
+        ("de", "zweimal war ich beim turnen"),
+        ("fr", "j'ai marché deux fois"),
+        ("en", "I went swimming three times"),
+        ("de", "4x aber einmal nur halb"),
+        ("fr", "une seule fois"),
+    ],
 )
 def test_times_are_no_minutes(language: str, text: str) -> None:
     chat = Chat(replace(ADA, language=language, plan=ACTIVE)).due().says("7").says(text)
@@ -142,3 +151,93 @@ def test_wanting_to_stop_does_not_say_that_despair_is_over() -> None:
 def test_measuring_again_is_no_alarm(text: str) -> None:
     chat = Chat(replace(ADA, language="de")).says(text)
     assert "AskAlarm" not in chat.kinds and not chat.raised
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "until"),
+    [
+        ("de", "fahr nächste woche auf kur", date(2026, 3, 15)),
+        ("fr", "je pars en cure la semaine prochaine", date(2026, 3, 15)),
+        ("en", "on holiday next week", date(2026, 3, 15)),
+        ("de", "urlaub bis 20. märz", date(2026, 3, 20)),
+    ],
+)
+def test_a_break_that_is_next_week_does_not_end_when_it_begins(language: str, text: str, until: date) -> None:
+    chat = checked_in(Chat(replace(ADA, language=language))).says(text)
+    assert chat.heard(m.Paused).until == until
+
+
+@pytest.mark.parametrize(("language", "text"), [("de", "wie messe ich das"), ("fr", "comment on fait")])
+def test_how_a_measure_is_taken_is_shown_on_its_card(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language, plan=Plan(measures=("waist",)))).due().says("7").says(text)
+    assert chat.heard(m.Card).measure == "waist"
+
+
+@pytest.mark.parametrize(("language", "text"), [("de", "hab keine stoppuhr"), ("fr", "j'ai pas de chrono")])
+def test_without_a_watch_the_bot_counts(language: str, text: str) -> None:
+    plan = Plan(measures=("resting_heart_rate",))
+    chat = Chat(replace(ADA, language=language, plan=plan)).due().says("7").says(text)
+    assert any(choice.startswith("count:resting_heart_rate") for choice in chat.choices)
+
+
+@pytest.mark.parametrize("text", ["19,5/12,5", "19/12"])
+def test_a_very_high_pressure_in_centimetres_is_heard_at_another_question(text: str) -> None:
+    chat = Chat(replace(ADA, language="fr")).due().says(text)
+    assert chat.heard(m.DidYouMean).measure == "blood_pressure"
+    assert chat.says("oui").heard(m.PressureRepeat) and chat.raised
+
+
+def test_a_day_in_a_sentence_is_no_pressure() -> None:
+    chat = Chat(replace(ADA, language="fr")).due().says("je reviens le 13/8")
+    assert "DidYouMean" not in chat.kinds and not chat.did(e.Record)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("de", "mein mann ist gestern gestorben"), ("fr", "mon mari est mort hier soir")]
+)
+def test_what_weighs_on_somebody_is_heard_while_they_choose_a_time(language: str, text: str) -> None:
+    later = {"de": "später", "fr": "plus tard"}[language]
+    chat = Chat(replace(ADA, language=language)).due().says("7").says(later).says(text)
+    assert chat.heard(m.WeekNoted) and chat.heard(m.SnoozeWhen)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("de", "wiegen will ich mich nicht"), ("fr", "je veux pas me peser ca me deprime")]
+)
+def test_somebody_who_will_not_weigh_is_not_encouraged_to(language: str, text: str) -> None:
+    assert "WeighToday" not in Chat(replace(ADA, language=language)).due().says("7").says(text).kinds
+
+
+def test_a_question_is_no_answer_to_the_question_of_an_alarm() -> None:
+    chat = Chat(replace(ADA, language="fr")).says("mon genou a gonflé")
+    assert chat.heard(m.AskAlarm)
+    assert "EmergencyNearby" not in chat.says("il en dit quoi le coach").kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("de", "montag passt nimmer, geht auch mittwoch um 9?"), ("fr", "lundi ça va plus, mercredi 9h c'est possible ?")],
+)
+def test_of_two_days_none_is_set_unasked(language: str, text: str) -> None:
+    chat = checked_in(Chat(replace(ADA, language=language)))
+    before = chat.facts.slot
+    assert chat.says(text).facts.slot == before and "OfferToPass" not in chat.kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("fr", "je peux pas arrêter de tousser"),
+        ("de", "ich kann nicht aufhören zu husten"),
+        ("de", "ohne schuhe auf der waage"),
+        ("fr", "sans chaussures sur la balance"),
+        ("fr", "mercredi c'est possible que je sois en retard"),
+        ("de", "mein mann hat die grippe"),
+        ("fr", "je veux enlever du poids"),
+        ("de", "ich will abnehmen, das gewicht muss weg"),
+        ("de", "ich kann mittwoch auch nicht"),
+    ],
+)
+def test_what_only_sounds_like_a_question_is_none(language: str, text: str) -> None:
+    found = asked_of(text, LANGUAGES[language], "Rowan")
+    assert found is None
