@@ -25,7 +25,7 @@ from core.dialogue.kit.messages import OldButton, WhichPlace
 from core.dialogue.kit.step import rows_of
 from core.judging.change import mdc95
 from core.language import ENGLISH, Intent, plain
-from core.language.days import day_of_week
+from core.language.days import born_in, day_of_week
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
 from core.language.questions import asked, looks_like_a_question
@@ -448,6 +448,9 @@ def year_in(d: ClientStep, value: str) -> int | None:
     numbers = whole_numbers(value, d.words)
     if len(numbers) != 1:
         return None
+    if numbers[0] < 100 and born_in(folded, d.words):
+        this_year = d.today.year
+        return next((c + numbers[0] for c in (1900, 2000) if ADULT <= this_year - c - numbers[0] <= OLDEST), None)
     return numbers[0] if numbers[0] > OLDEST else d.today.year - numbers[0]
 
 
@@ -687,8 +690,16 @@ def _weekday(d: ClientStep, asking: Enrolling, value: str) -> bool:
     return True
 
 
+def _at(d: ClientStep) -> str:
+    """The word that stands before an hour: "at "."""
+    calendar = d.words.calendar
+    return f"{calendar.at[0]} " if calendar is not None and calendar.at else ""
+
+
 def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
     day, at = weekday_and_time(value, d.words)
+    if day is None and at is None:  # "nueve y media": the question was when, so an hour needs no word before it
+        _, at = weekday_and_time(_at(d) + value, d.words)
     if day is not None:
         set_slot(d, weekday=day)
     if at is None:

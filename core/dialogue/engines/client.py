@@ -111,6 +111,7 @@ PUT_OFF = 6  # words of "I will do it tonight"
 FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 MUST_BE_ANSWERED = ("forget", "leave", "coach_change", cohort_membership.LEAVE, health.ASK)
+FINAL = ("forget", "leave")  # settings that are asked back
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -260,7 +261,9 @@ def _danger(d: ClientStep, event: Text) -> bool:
             return False
         return True
     if alarm is None:
-        awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
+        # "same" as last time, and "no, no" to what cannot be undone, say nothing of it
+        ours = isinstance(asking, AskingConditions) or (isinstance(asking, Setting) and asking.what in FINAL)
+        awaited = safety.standing(d) is not None and not ours
         later = said_of_alarm(text, d.words) if awaited else None
         if later is not None:
             safety.said_later(d, later)

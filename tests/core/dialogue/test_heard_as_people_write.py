@@ -7,11 +7,12 @@ from datetime import time
 
 import pytest
 
+from core.care import Status
 from core.dialogue.client import effects as e
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientIll
-from core.dialogue.client.states import Awaiting, Enrolling, Setting
+from core.dialogue.client.states import AlarmAsked, Awaiting, Enrolling, Setting
 from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
 from core.watching.flags import Code
@@ -270,3 +271,110 @@ def test_bed_is_no_town() -> None:
 def test_a_death_is_met_with_sympathy_and_nothing_is_asked() -> None:
     chat = Chat().due().says("my mum died on sunday")
     assert chat.heard(m.Plainly).key == "grief" and {"set:pause", "word"} <= set(chat.choices)
+
+
+# --- in Spanish, Polish and Arabic --------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("es", "bueno pues por mi bien"), ("pl", "no dobra niech bedzie"), ("ar", "طيب ما في مانع"), ("es", "sí, acepto")],
+)
+def test_a_yes_after_a_hesitation_is_a_yes(language: str, text: str) -> None:
+    assert arriving(language=language).says(text).facts.consented
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("es", "si puedo luego te digo"), ("es", "si no me cuesta dinero"), ("pl", "tak sobie")]
+)
+def test_an_if_and_a_so_so_consent_to_nothing(language: str, text: str) -> None:
+    chat = arriving(language=language).says(text)
+    assert not chat.facts.consented and "ConsentDeclined" not in chat.kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "year"),
+    [
+        ("es", "del 58", 1958),
+        ("pl", "rocznik 58", 1958),
+        ("ar", "مواليد 58", 1958),
+        ("en", "born in 58", 1958),
+        ("de", "Jahrgang 58", 1958),
+        ("es", "58 años", 1968),
+        ("pl", "mam 58 lat", 1968),
+    ],
+)
+def test_two_digits_are_a_year_of_birth_where_it_says_so_and_else_an_age(language: str, text: str, year: int) -> None:
+    yes = {"es": "sí", "pl": "tak", "ar": "نعم", "de": "ja"}.get(language, "yes")
+    chat = arriving(language=language).says(yes).says(text)
+    assert e.ChangeClient("birth_year", year) in chat.did(e.ChangeClient)
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "at"),
+    [("es", "nueve y media", time(9, 30)), ("ar", "تسعة ونص", time(9, 30)), ("pl", "dziewiąta", time(9))],
+)
+def test_at_the_time_an_hour_needs_no_word_before_it(language: str, text: str, at: time) -> None:
+    yes, day = {"es": ("sí", "martes"), "ar": ("نعم", "الثلاثاء"), "pl": ("tak", "wtorek")}[language]
+    chat = arriving(language=language).says(yes).says("1958").says("6").says(day)
+    assert asked(chat) == "time"
+    assert chat.says(text).facts.slot == replace(chat.facts.slot, weekday=1, at=at)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("ar", "انقلني ليوم الجمعة"),  # a letter away from "save me"
+        ("ar", "مثل كل مرة"),
+        ("pl", "nie umiem zmierzyc tetna"),
+        ("es", "se ha muerto mi perro"),
+        ("es", "soy diabetica y me han cambiado la metformina"),
+    ],
+)
+def test_everyday_words_are_no_alarm(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).due().says(text)
+    assert not chat.raised and not {"AskAlarm", "Emergency"} & set(chat.kinds)
+    assert not isinstance(chat.state.asking, AlarmAsked)
+
+
+def test_a_small_word_of_another_language_is_no_answer_to_an_alarm() -> None:
+    chat = Chat(replace(ADA, language="es")).says("algo va mal en mi cuerpo")
+    assert isinstance(chat.state.asking, AlarmAsked)
+    assert "Emergency" not in chat.says("me operaron de la rodilla en enero").kinds
+
+
+def test_this_is_not_calmed_down() -> None:
+    chat = Chat(replace(ADA, language="ar")).says("صدري بيوجعني لما اطلع الدرج")
+    before = len(chat.raised)
+    assert before and len(chat.says("احذف هذا").raised) == before
+
+
+@pytest.mark.parametrize(("language", "text"), [("es", "no no, mejor no"), ("ar", "لا لا خلص لا")])
+def test_no_to_deleting_everything_says_nothing_of_an_alarm(language: str, text: str) -> None:
+    words = {"es": ("me duele el pecho", "borrame la cuenta"), "ar": ("صدري بيوجعني", "امسح حسابي")}[language]
+    chat = Chat(replace(ADA, language=language)).says(words[0]).says(words[1])
+    assert chat.state.asking.what == "forget"
+    before = len(chat.raised)
+    after = chat.says(text)
+    assert before and len(after.raised) == before and "KeptAsItWas" in after.kinds
+
+
+def test_a_bad_night_is_no_fall() -> None:
+    chat = Chat(replace(ADA, language="pl")).says("źle spałam, 3 godziny")
+    assert not chat.did(e.ChangeClient) and not chat.did(e.NotifyCoach)
+
+
+@pytest.mark.parametrize(("language", "text"), [("en", "are we weighing today?"), ("ar", "اليوم منتوزن؟")])
+def test_today_is_no_end_of_a_break(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says({"en": "take a break", "ar": "استراحة"}[language])
+    assert chat.says(text).facts.status is Status.ACTIVE
+
+
+def test_a_question_about_no_reading_begins_no_check_in() -> None:
+    chat = Chat().says("is that good?")
+    assert chat.state.asking is None and "NoReadingYet" in chat.kinds
+
+
+def test_delete_my_account_takes_no_reading_back() -> None:
+    chat = Chat(replace(ADA, language="pl")).due().says("7").says("skasuj mi konto")
+    assert not chat.did(e.Amend) and chat.state.asking.what == "forget"
