@@ -378,3 +378,28 @@ def test_a_question_about_no_reading_begins_no_check_in() -> None:
 def test_delete_my_account_takes_no_reading_back() -> None:
     chat = Chat(replace(ADA, language="pl")).due().says("7").says("skasuj mi konto")
     assert not chat.did(e.Amend) and chat.state.asking.what == "forget"
+
+
+def test_better_answers_the_coach_who_has_just_written() -> None:
+    chat = Chat(replace(ADA, language="es")).says("estoy harta de todo")
+    before = len(chat.raised)
+    chat = chat.gets(FromCoach(chat.now, "Rowan", "Hola, ¿qué tal la rodilla?"))
+    assert before and len(chat.says("mejor, ya ando sin bastón").raised) == before
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("pl", "nie pisz do mnie w niedziele"), ("es", "no me gusta nada que llueva tanto")]
+)
+def test_a_long_no_leaves_no_question_out(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).due().says(text)
+    assert isinstance(chat.state.asking, Awaiting) and chat.state.asking.measure == "energy"
+
+
+def test_no_wait_is_no_number_of_minutes() -> None:
+    chat = Chat(replace(ADA, language="pl", plan=Plan(measures=("activity_minutes", "weight")))).due().says("7")
+    assert not chat.says("nie czekaj, jednak chce").readings("activity_minutes")
+
+
+def test_having_had_breakfast_is_no_fainting() -> None:
+    chat = Chat(replace(ADA, language="es")).says("con los zapatos puestos y desayunada")
+    assert not isinstance(chat.state.asking, AlarmAsked)
