@@ -184,6 +184,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "why & ask|asking|want|need & that|this|me|it",
     ),
     Question.MEANING: (
+        "real|true|genuine|actual & change|difference|improvement|drop & chance|luck|error|blip|fluke|or_just|or_not",
         "what|whats & mean|means|meaning|mean_by & !you",
         "what_does|what_do|what_is|whats|explain & chance|band|verdict|that_number|that_result|range",
         "i_dont|i_do_not|dont|cant & get|understand|follow & number*|result*|that|chance|picture|chart|it_means",
@@ -238,7 +239,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.GOAL: (
         "id_like_to|i_would_like_to|i_want_to|hoping_to|aim_to|aiming_to|my_aim|my_goal|plan_to & "
         "lose|get_down_to|get_to|reach|get_under|get_below|be_down_to & "
-        "kilo*|kg|kgs|stone|pound*|lb|lbs|cm|inch*|weight|waist|by_june|by_july|by_summer|by_christmas|by_easter & "
+        "kilo*|kg|kgs|stone|pound*|lb|lbs|cm|inch*|by_june|by_july|by_summer|by_christmas|by_easter & "
         "!help|cant",
         "by_january|by_february|by_march|by_april|by_may|by_june|by_july|by_august|by_september|by_october|by_november|"
         "by_december|by_summer|by_christmas|by_easter|by_my_birthday|by_the_wedding & kg|kilo*|stone|lb|lbs|"

@@ -22,6 +22,8 @@ PLAIN: dict[str, str] = {
     "wait": N_("Take your time. I am here."),
     "nothing_to_time": N_("There is nothing to time just now."),
     "chat": N_("I wish I could. All I know is your check-ins and your numbers."),
+    "already": N_("I have that one already. Thank you."),
+    "all_right": N_("All right. I write again at your usual time."),
     "grief": N_("I am so sorry for your loss. Nothing here is urgent. Take all the time you need."),
     "body": N_(
         "You are more than a number. What counts is what helps you feel well. {coach} is glad to talk it over with you."

@@ -40,7 +40,7 @@ from core.language.danger_signs import Sighting
 from core.language.text import bare_words
 from core.measures import MEASURES
 from core.measures.measure import BodySize, Measure, MeasureKind, Misunderstood, Score, Understood, never
-from core.quantity import Unit
+from core.quantity import Unit, half_up
 from core.reading import Conditions, How, Reading
 from core.understanding.answers_in_text import Answer, answers_in, names_in, whole_numbers
 from core.understanding.plausibility import DoubtKind, doubt, is_jump
@@ -312,6 +312,9 @@ def check_and_store(
     An impossible number is never stored, and the question stays open, as it does after an early weight.
     """
     wanted = asked or measure.key in d.state.agenda or measure.kind in (MeasureKind.RATING, MeasureKind.ACTIVITY)
+    if measure.guarded and not wanted and not replaces and _said_already(d, measure, understood):
+        d.say(m.Plainly("already", d.facts.coach_name))
+        return False
     if measure.guarded and not wanted and not replaces:
         step = weighing_guard.step_for(d)
         if step not in (GuardStep.WELCOME, GuardStep.DIRECTED):
@@ -333,6 +336,12 @@ def check_and_store(
     else:
         ask_to_confirm(d, measure, found.meant or understood, found.kind.value, event, asked=wanted, replaces=replaces)
     return True
+
+
+def _said_already(d: ClientStep, measure: Measure, understood: Understood) -> bool:
+    """Whether it is the number that was kept today: sent twice, it is no second weighing."""
+    kept = [r for r in d.facts.of(measure.key) if d.facts.local(r.taken_at).date() == d.today]
+    return bool(kept) and half_up(kept[-1].value, measure.places) == half_up(understood.value, measure.places)
 
 
 def _far_below(d: ClientStep, measure: Measure, understood: Understood) -> bool:

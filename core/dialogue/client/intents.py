@@ -36,6 +36,8 @@ def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
             pausing.resume(d)
         case Intent.SOURCE:
             sources(d)
+        case Intent.YES | Intent.SAME | Intent.DONE if d.asking is None:
+            d.say(m.Plainly("all_right", d.facts.coach_name))
         case Intent.THANKS | Intent.GREETING | Intent.WELL:
             courtesy(d, intent)
         case Intent.NOT_WELL:

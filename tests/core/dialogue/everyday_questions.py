@@ -17,6 +17,7 @@ ASKED: dict[str, dict[str, Q | None]] = {
         "I don't want to be weighed any more": Q.NO_WEIGHT,
         "I've run out of my tablets": Q.MEDICAL,
         "can I do evenings instead": Q.RESCHEDULE,
+        "is it a real change or just chance": Q.MEANING,
         "am I too fat?": Q.BODY,
         "I feel fat": Q.BODY,
         "am I normal": Q.GOOD,

@@ -273,6 +273,15 @@ def test_a_death_is_met_with_sympathy_and_nothing_is_asked() -> None:
     assert chat.heard(m.Plainly).key == "grief" and {"set:pause", "word"} <= set(chat.choices)
 
 
+def test_the_same_weight_sent_twice_is_no_second_weighing() -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says("82.4 kg").says("94").later(minutes=20).says("82,4kg")
+    assert chat.heard(m.Plainly).key == "already" and not chat.did(e.Record)
+
+
+def test_a_thumb_up_at_the_end_is_no_riddle() -> None:
+    assert Chat().says("👍").heard(m.Plainly).key == "all_right"
+
+
 # --- in Spanish, Polish and Arabic --------------------------------------------------------------------------------
 
 
