@@ -4,7 +4,7 @@ Lisbon"."""
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
 from functools import cache
@@ -355,6 +355,34 @@ def _numeric(folded: str, today: date) -> date | None:
             year = int(parts[2]) + (2000 if len(parts[2]) == 2 else 0)
             return found if (found := _valid(year, month, day)) and found >= today else None
     return None
+
+
+BORN = {  # what makes a number of two digits the year of a birth, not an age
+    "en": "born, class of, year of birth, my year is",
+    "es": "del, nací, naci, nacido, nacida, soy de, año de nacimiento, en el, quinta del",
+    "de": "jahrgang, geboren, geb, baujahr",
+    "fr": "né, née, née en, né en, de l'année, naissance, de la classe",
+    "pl": "rocznik, rok urodzenia, urodzony, urodzona, urodziłam, urodziłem, ur, roku",
+    "ar": "مواليد, من مواليد, ولدت, مولود, مولودة, خلقت, انولدت, ميلادي",
+}
+AGED = {  # and what makes it an age all the same
+    "en": "years old, year old, aged, age, turn, turned",
+    "es": "años, edad, cumplí, cumplo",
+    "de": "jahre, jahr alt, alter, werde",
+    "fr": "ans, âge",
+    "pl": "lat, lata, wiek, skończyłam, skończyłem",
+    "ar": "عمري, سنين, العمر",
+}
+
+
+def born_in(text: str, words: Lexicon) -> bool:
+    """Whether a text of two digits tells a year of birth: "del 58", "rocznik 58", but not "58 años"."""
+    said = f" {' '.join(bare_words(plain(text)))} "
+
+    def names(table: Mapping[str, str]) -> bool:
+        return any(f" {' '.join(bare_words(plain(p)))} " in said for p in table[words.code].split(","))
+
+    return names(BORN) and not names(AGED)
 
 
 def weekday_and_time(text: str, words: Lexicon) -> tuple[int | None, time | None]:

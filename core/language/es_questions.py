@@ -90,6 +90,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "dolor|duele|de_tiempo",
         "hoy_no_me_he|aun_no_me_he|todavia_no_me_he|aun_no|todavia_no & pesado|medido|tomado|mirado & luego|"
         "mas_tarde|despues|esta_noche|esta_tarde|manana",
+        "la_tomo|lo_tomo|la_mido|lo_mido|me_la_tomo|me_peso|me_la_mido|lo_mando & esta_tarde|esta_noche|luego|"
+        "mas_tarde|manana|despues & !siempre|puedo|debo|todos|cada|por_la_manana|pastilla*",
     ),
     Question.MAY_SEND: (
         "puedo|podria|te|le|quieres_que|quiere_que|se_puede|debo & mandar|mando|mande|enviar|envio|envie|dar|decir|"
@@ -162,6 +164,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.NEXT: (
         "que|cuando|cual & siguiente|proximo|proxima|viene_ahora|toca_ahora|sigue",
         "que|cuando & me_vas_a_preguntar|preguntaras|escribes|escribiras",
+        "cuando & me_toca|nos_toca|te_toca|vuelves_a|me_vuelves & !pesar|medir|peso",
     ),
     Question.NORMAL: (
         "que|cual|cuanto|cuantos & normal|habitual|media|ideal|deberia|tipico",

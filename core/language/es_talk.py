@@ -212,6 +212,8 @@ WISHES = {
         "estoy mal;no muy bien;regular;indispuesto;indispuesta;pachucho;pachucha"
     ),
     Intent.WELL: split(
+        "como una rosa;como una rosa …;como un roble;como un toro;fenomenal gracias;de lujo;"
+        "de maravilla gracias;sí como una rosa;sí muy bien;sí estoy bien;sí me encuentro bien;divinamente;"
         "estoy bien;me encuentro bien;me siento bien;todo bien;bien gracias;muy bien gracias;"
         "estupendamente;de maravilla;en forma;me siento muy bien;sí me siento bien;perfectamente"
     ),

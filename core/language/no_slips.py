@@ -37,7 +37,8 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "undergoing usable wasting wheels wherever widow wight winged wishing wretched wright"
     ),
     "es": _each(
-        "patatas abogada abogado abogados acosta ahorrar ajenas ajustada ajustado ajustados alimento alojado aluminio "
+        "desayunada desayunado desayunadas desayunados patatas abogada abogado abogados acosta ahorrar ajenas "
+        "ajustada ajustado ajustados alimento alojado aluminio "
         "ambulancias amenaza amenazaba amenazada amenazadas amenazado amenazados amenazan amenazando amenazar "
         "amenazaron amenazas andina anulado apertura apesta aporta arenas armadas arriendo asiento atenas atentado "
         "atentados atrasado atrasados bacon bandera barata barros bronca burros cabello caera cagado cagaron "
@@ -203,7 +204,8 @@ NO_SLIPS: dict[str, frozenset[str]] = {
         "zmieniony zmienisz znikad znikaja zwrot zwrotow zwroty"
     ),
     "ar": _each(
-        "انقلني انقلوني انقليني هدا هذا ابراز اتفقت اتقل احتجاج اخبار اختراق اختصار اختيار ارجاع استلمت اسلم اسمك "
+        "سامحني سامحيني انقلني انقلوني انقليني هدا هذا ابراز اتفقت اتقل احتجاج اخبار اختراق اختصار اختيار ارجاع "
+        "استلمت اسلم اسمك "
         "اشتباك اشتد اصول اطلقوا اعتبار "
         "اغبي اقطار الابتسامه الابتعاد الاحتجاج الاحدت الاحيان الاختراق الاختلاط الاختلاف الاختلافات الاختيار "
         "الارتباط الارمن الاساس الاسباني الاستعداد الاستعدادات الاسري الاسير الاشتباك الاصعب الاصول الاصيل الاطار "

@@ -114,6 +114,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     Question.WHO: (
         "kim_jestes|kto_to|kto_tam|kto_pisze|czym_jestes|jest_tam_ktos|jak_masz_na_imie|z_kim_pisze|z_kim_rozmawiam",
         "jestes & robot*|bot*|maszyn*|czlowiek*|prawdziw*|lekarz*|program*|komputer*",
+        "kto_jestes|kim_ty_jestes|a_ty_kto|ty_kto_jestes|kim_pan_jest|kim_pani_jest|kto_ty_jestes",
     ),
     Question.THERE: ("jestes_tam|jest_tam_ktos|jest_pan_tam|jest_pani_tam|halo_jestes|jestes_jeszcze",),
     Question.HOW_ARE_YOU: ("jak_sie_masz|co_u_ciebie|jak_leci|jak_tam_u_ciebie|co_slychac",),

@@ -125,6 +125,7 @@ WISHES = {
         "nie mam czasu …;nie mam czasu;chwila;poczekaj;zapytaj później;zapytaj mnie …"
     ),
     Intent.STOP: split(
+        "nie chcę już tego robić;nie chcę tego dalej robić;nie chcę dalej;mam już dość pytań;nie chcę już odpowiadać;"
         "daj spokój;daj spokój …;dajcie spokój;dajcie mi spokój;wystarczy już;starczy;starczy już;"
         "stop;przestań;anuluj;koniec;zakończ;wystarczy;dość;przerwij;zostaw mnie;daj mi spokój;wyjdź;"
         "wyjście;zapomnij o tym;nieważne;stop …;anuluj …;przestańcie"
@@ -212,6 +213,8 @@ WISHES = {
         "słabo się czuję …;nienajlepiej;zle sie czuje;niezbyt dobrze;fatalnie"
     ),
     Intent.WELL: split(
+        "jak młody bóg;jak ryba w wodzie;świetnie dziękuję;znakomicie;pierwsza klasa;tak czuję się dobrze;tak dobrze;"
+        "tak wszystko dobrze;wyśmienicie;"
         "czuję się dobrze;dobrze się czuję;wszystko dobrze;w porządku dziękuję;dobrze dziękuję;"
         "czuję się świetnie;wszystko w porządku;świetnie się czuję;bardzo dobrze dziękuję;dobrze mi;"
         "jest dobrze;tak dobrze się czuję"

@@ -26,7 +26,7 @@ from core.dialogue.kit.step import rows_of
 from core.judging.change import mdc95
 from core.language import ENGLISH, Intent, plain
 from core.language.concepts import Concept
-from core.language.days import day_of_week
+from core.language.days import born_in, day_of_week
 from core.language.health_words import HEALTH_WORDS, Topic
 from core.language.intents import intent_of, weekday_and_time
 from core.language.lexicon import Question
@@ -460,9 +460,10 @@ def year_in(d: ClientStep, value: str) -> int | None:
     numbers = whole_numbers(value, d.words)
     if len(numbers) != 1:
         return None
-    if numbers[0] < 100 and holds(bare_words(folded), group_of(HEALTH_WORDS[d.words.code][Topic.BORN])):  # "born in 48"
-        century = d.today.year // 100 * 100
-        return century + numbers[0] - (100 if century + numbers[0] > d.today.year else 0)
+    born = born_in(folded, d.words) or holds(bare_words(folded), group_of(HEALTH_WORDS[d.words.code][Topic.BORN]))
+    if numbers[0] < 100 and born:  # "born in 48"
+        this_year = d.today.year
+        return next((c + numbers[0] for c in (1900, 2000) if ADULT <= this_year - c - numbers[0] <= OLDEST), None)
     return numbers[0] if numbers[0] > OLDEST else d.today.year - numbers[0]
 
 
@@ -706,8 +707,16 @@ def _said(event: Text | Press) -> str:
     return event.text.strip() if isinstance(event, Text) else ""
 
 
+def _at(d: ClientStep) -> str:
+    """The word that stands before an hour: "at "."""
+    calendar = d.words.calendar
+    return f"{calendar.at[0]} " if calendar is not None and calendar.at else ""
+
+
 def _time(d: ClientStep, asking: Enrolling, value: str) -> bool:
     day, at = weekday_and_time(value, d.words)
+    if day is None and at is None:  # "nueve y media": the question was when, so an hour needs no word before it
+        _, at = weekday_and_time(_at(d) + value, d.words)
     if day is not None:
         meant = day_of_week(value, d.words, d.today)
         kept = d.facts.slot.weekday if d.facts.slot is not None else day

@@ -271,8 +271,10 @@ def _no_reading(d: ClientStep, key: str) -> None:
     if key:
         asked_now = isinstance(d.asking, Awaiting) and d.asking.measure == key
         d.say(m.NoReadingYet(key, None if asked_now else d.next_slot()))
-    else:
+    elif isinstance(d.asking, Awaiting):
         check_in.today(d)
+    else:  # what is not due is not begun by a question about it
+        d.say(m.NoReadingYet(next(iter(d.facts.plan.measures)), d.next_slot()))
 
 
 def _meaning(d: ClientStep, text: str) -> None:

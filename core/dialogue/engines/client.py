@@ -80,7 +80,7 @@ from core.dialogue.kit.events import (
 )
 from core.dialogue.kit.messages import KeptAsItWas, NotForThisRole, NotText, Stranger
 from core.language import Intent, Level, plain
-from core.language.after_alarm import said_of_alarm
+from core.language.after_alarm import Later, said_of_alarm
 from core.language.danger_signs import (
     Answer,
     Sighting,
@@ -113,6 +113,16 @@ FROM_PEOPLE = (Text, Press, Command, Attachment)
 SURE = ("forget", "leave", "undo", "coach_change", cohort_membership.LEAVE)  # settings that wait for a yes or no
 MUST_BE_ANSWERED = ("forget", "leave", "coach_change", cohort_membership.LEAVE, health.ASK)
 ENDS = (Intent.STOP, Intent.LEAVE, Intent.FORGET)
+A_REFUSAL = 4  # words; a longer "no ..." tells something
+EVERYDAY = (  # what is asked or told in words that also say that something is amiss
+    Question.BODY,
+    Question.CAN_STOP,
+    Question.GRIEF,
+    Question.MISSED,
+    Question.NO_WEIGHT,
+    Question.RESCHEDULE,
+)
+FINAL = ("forget", "leave")  # settings that are asked back
 TALK = (Intent.THANKS, Intent.GREETING, Intent.YES, Intent.NO, Intent.WELL)  # passed to a coach who has just written
 
 
@@ -262,9 +272,12 @@ def _danger(d: ClientStep, event: Text) -> bool:
             return False
         return True
     if alarm is None:
-        awaited = safety.standing(d) is not None and not isinstance(asking, AskingConditions)  # "same" as last time
-        awaited = awaited and intent_of(text, d.words) not in ENDS  # "I want to stop" does not say that it has stopped
+        # "same" as last time, and "no, no" to what cannot be undone, say nothing of it; "I want to stop" neither
+        ours = isinstance(asking, AskingConditions) or (isinstance(asking, Setting) and asking.what in FINAL)
+        awaited = safety.standing(d) is not None and not ours and intent_of(text, d.words) not in ENDS
         later = said_of_alarm(text, d.words) if awaited else None
+        if later in (Later.BETTER, Later.NOT_MEANT) and _coach_wrote_recently(d):
+            return False  # "better, I walk without my stick" answers the coach
         if later is not None:
             safety.said_later(d, later)
         return later is not None
@@ -283,7 +296,7 @@ def _puts_off(d: ClientStep, text: str, alarm: Sighting) -> bool:
     do hard words about one's own body say that something is amiss."""
     if alarm.sign == AMISS:
         body = everyday.question(d, text)
-        return body is not None and body.question in (Question.BODY, Question.NO_WEIGHT)
+        return body is not None and body.question in EVERYDAY
     found = everyday.question(d, text) if isinstance(d.asking, Awaiting | Enrolling) else None
     standing = safety.standing(d)
     brief = len(bare_words(plain(text))) <= PUT_OFF and (standing is None or standing.sign != alarm.sign)
@@ -417,6 +430,8 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
     intent = intent_of(text, d.words)
     if intent is Intent.NO and asked is not None and asked.kind is MeasureKind.ACTIVITY:
         intent = None if _is_none(d, text, asked) else intent  # "none" is a number of sessions
+    if intent is Intent.NO and isinstance(d.asking, Awaiting) and len(bare_words(plain(text))) > A_REFUSAL:
+        intent = None  # "don't write to me on Sundays" leaves no question out
     given = answers.readings_in(d, text, asked) if intent is None else ()
     understood = tuple(a for a in given if isinstance(a.heard, Understood))
     if intent is Intent.ZONE and _is_no_place(d, text):
@@ -468,8 +483,11 @@ def _other_text(d: ClientStep, event: Text, text: str) -> None:
 def _is_none(d: ClientStep, text: str, asked: Measure) -> bool:
     """Whether a text says that there was none, rather than no."""
     said = bare_words(plain(text))
-    if said == bare_words(plain(d.words.intents[Intent.NO][0])):  # "no" leaves the question out
+    no = bare_words(plain(d.words.intents[Intent.NO][0]))
+    if said == no:  # "no" leaves the question out
         return False
+    if said[: len(no)] == no:  # "no, none" is a number, "no wait" is not
+        text = " ".join(said[len(no) :])
     return any(isinstance(a.heard, Understood) and not a.heard.value for a in answers.readings_in(d, text, asked))
 
 

@@ -7,11 +7,12 @@ from datetime import time
 
 import pytest
 
+from core.care import Status
 from core.dialogue.client import effects as e
 from core.dialogue.client import enrolment_messages as em
 from core.dialogue.client import messages as m
 from core.dialogue.client.messages_to_coach import ClientIll
-from core.dialogue.client.states import Awaiting, Enrolling, Setting
+from core.dialogue.client.states import AlarmAsked, Awaiting, Enrolling, Setting
 from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
 from core.watching.flags import Code
@@ -279,3 +280,135 @@ def test_the_same_weight_sent_twice_is_no_second_weighing() -> None:
 
 def test_a_thumb_up_at_the_end_is_no_riddle() -> None:
     assert Chat().says("👍").heard(m.Plainly).key == "all_right"
+
+
+# --- in Spanish, Polish and Arabic --------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("es", "bueno pues por mi bien"), ("pl", "no dobra niech bedzie"), ("ar", "طيب ما في مانع"), ("es", "sí, acepto")],
+)
+def test_a_yes_after_a_hesitation_is_a_yes(language: str, text: str) -> None:
+    assert arriving(language=language).says(text).facts.consented
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("es", "si puedo luego te digo"), ("es", "si no me cuesta dinero"), ("pl", "tak sobie")]
+)
+def test_an_if_and_a_so_so_consent_to_nothing(language: str, text: str) -> None:
+    chat = arriving(language=language).says(text)
+    assert not chat.facts.consented and "ConsentDeclined" not in chat.kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "year"),
+    [
+        ("es", "del 58", 1958),
+        ("pl", "rocznik 58", 1958),
+        ("ar", "مواليد 58", 1958),
+        ("en", "born in 58", 1958),
+        ("de", "Jahrgang 58", 1958),
+        ("es", "58 años", 1968),
+        ("pl", "mam 58 lat", 1968),
+    ],
+)
+def test_two_digits_are_a_year_of_birth_where_it_says_so_and_else_an_age(language: str, text: str, year: int) -> None:
+    yes = {"es": "sí", "pl": "tak", "ar": "نعم", "de": "ja"}.get(language, "yes")
+    chat = arriving(language=language).says(yes).says(text)
+    assert e.ChangeClient("birth_year", year) in chat.did(e.ChangeClient)
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "at"),
+    [("es", "nueve y media", time(9, 30)), ("ar", "تسعة ونص", time(9, 30)), ("pl", "dziewiąta", time(9))],
+)
+def test_at_the_time_an_hour_needs_no_word_before_it(language: str, text: str, at: time) -> None:
+    yes, day = {"es": ("sí", "martes"), "ar": ("نعم", "الثلاثاء"), "pl": ("tak", "wtorek")}[language]
+    chat = arriving(language=language).says(yes).says("1958").says("6").says(day)
+    assert asked(chat) == "time"
+    assert chat.says(text).facts.slot == replace(chat.facts.slot, weekday=1, at=at)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("ar", "انقلني ليوم الجمعة"),  # a letter away from "save me"
+        ("ar", "مثل كل مرة"),
+        ("pl", "nie umiem zmierzyc tetna"),
+        ("es", "se ha muerto mi perro"),
+        ("es", "soy diabetica y me han cambiado la metformina"),
+    ],
+)
+def test_everyday_words_are_no_alarm(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).due().says(text)
+    assert not chat.raised and not {"AskAlarm", "Emergency"} & set(chat.kinds)
+    assert not isinstance(chat.state.asking, AlarmAsked)
+
+
+def test_a_small_word_of_another_language_is_no_answer_to_an_alarm() -> None:
+    chat = Chat(replace(ADA, language="es")).says("algo va mal en mi cuerpo")
+    assert isinstance(chat.state.asking, AlarmAsked)
+    assert "Emergency" not in chat.says("me operaron de la rodilla en enero").kinds
+
+
+def test_this_is_not_calmed_down() -> None:
+    chat = Chat(replace(ADA, language="ar")).says("صدري بيوجعني لما اطلع الدرج")
+    before = len(chat.raised)
+    assert before and len(chat.says("احذف هذا").raised) == before
+
+
+@pytest.mark.parametrize(("language", "text"), [("es", "no no, mejor no"), ("ar", "لا لا خلص لا")])
+def test_no_to_deleting_everything_says_nothing_of_an_alarm(language: str, text: str) -> None:
+    words = {"es": ("me duele el pecho", "borrame la cuenta"), "ar": ("صدري بيوجعني", "امسح حسابي")}[language]
+    chat = Chat(replace(ADA, language=language)).says(words[0]).says(words[1])
+    assert chat.state.asking.what == "forget"
+    before = len(chat.raised)
+    after = chat.says(text)
+    assert before and len(after.raised) == before and "KeptAsItWas" in after.kinds
+
+
+def test_a_bad_night_is_no_fall() -> None:
+    chat = Chat(replace(ADA, language="pl")).says("źle spałam, 3 godziny")
+    assert not chat.did(e.ChangeClient) and not chat.did(e.NotifyCoach)
+
+
+@pytest.mark.parametrize(("language", "text"), [("en", "are we weighing today?"), ("ar", "اليوم منتوزن؟")])
+def test_today_is_no_end_of_a_break(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says({"en": "take a break", "ar": "استراحة"}[language])
+    assert chat.says(text).facts.status is Status.ACTIVE
+
+
+def test_a_question_about_no_reading_begins_no_check_in() -> None:
+    chat = Chat().says("is that good?")
+    assert chat.state.asking is None and "NoReadingYet" in chat.kinds
+
+
+def test_delete_my_account_takes_no_reading_back() -> None:
+    chat = Chat(replace(ADA, language="pl")).due().says("7").says("skasuj mi konto")
+    assert not chat.did(e.Amend) and chat.state.asking.what == "forget"
+
+
+def test_better_answers_the_coach_who_has_just_written() -> None:
+    chat = Chat(replace(ADA, language="es")).says("estoy harta de todo")
+    before = len(chat.raised)
+    chat = chat.gets(FromCoach(chat.now, "Rowan", "Hola, ¿qué tal la rodilla?"))
+    assert before and len(chat.says("mejor, ya ando sin bastón").raised) == before
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("pl", "nie pisz do mnie w niedziele"), ("es", "no me gusta nada que llueva tanto")]
+)
+def test_a_long_no_leaves_no_question_out(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).due().says(text)
+    assert isinstance(chat.state.asking, Awaiting) and chat.state.asking.measure == "energy"
+
+
+def test_no_wait_is_no_number_of_minutes() -> None:
+    chat = Chat(replace(ADA, language="pl", plan=Plan(measures=("activity_minutes", "weight")))).due().says("7")
+    assert not chat.says("nie czekaj, jednak chce").readings("activity_minutes")
+
+
+def test_having_had_breakfast_is_no_fainting() -> None:
+    chat = Chat(replace(ADA, language="es")).says("con los zapatos puestos y desayunada")
+    assert not isinstance(chat.state.asking, AlarmAsked)
