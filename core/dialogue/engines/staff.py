@@ -79,6 +79,9 @@ NAME_WORDS = 4  # a longer text cannot be a name
 SHORT = 60  # characters; a longer text that names a measure tells somebody something
 
 
+OfOne = NamingClient | DealingWith | ChangingSlot | NamingTemplate | NamingClinician  # questions about one client
+
+
 # --- what to load -----------------------------------------------------------------------------------------------
 
 
@@ -624,9 +627,7 @@ def _asks_instead(d: StaffStep, text: str, client: int) -> bool:
     )
 
 
-def _moves_on(
-    d: StaffStep, asking: NamingClient | DealingWith | ChangingSlot | NamingTemplate | NamingClinician, text: str
-) -> bool:
+def _moves_on(d: StaffStep, asking: OfOne, text: str) -> bool:
     """Whether words that were to be a name, or a line about what was done, are a request instead."""
     asked = requests_in(text, d.words)
     if any(request in (Request.NEEDS_ME, Request.CASELOAD) for request in asked):
