@@ -389,6 +389,9 @@ def _asked_of_one(d: StaffStep, text: str) -> bool:
             return True
         if asked in (Request.ADD, Request.DROP) and (more in _ticked(d, only)) is (asked is Request.ADD):
             more = ""  # it is so already: the list as it is
+            if isinstance(d.asking, Ticking) and (d.asking.what, d.asking.client_id) == ("measures", only.client_id):
+                plan.ticking_again(d, d.asking)
+                return True
         if verb == "slotday" and not only.for_coach:
             d.say(tm.NewDay(only.name, int(more)))
     return _on_one(d, verb, more)
