@@ -14,7 +14,7 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
         "hinzufugen|zusatzlich|auch_messen|dazunehmen|^messe_auch|^mehr",
     ),
     Request.DROP: (
-        "nimm|lass & raus|weg|heraus",
+        "nimm|lass & raus|weg|heraus|aus",
         "^entferne|^streiche|^ohne|^keine|^kein|nicht_mehr_messen|nicht_mehr_fragen|weglassen|streichen|"
         "rausnehmen|entfernen",
     ),
@@ -60,7 +60,8 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
     ),
     Request.WRITE: (
         "^schreib|^schreibe|^schreiben|^sag|^sage|^frag|^frage|^antworte|^sende|^schick|^schicke|^nachricht_an",
-        "^erinnere|^erinner|^bitte_sag|^bitte_schreib|^kannst_du & sagen|schreiben|fragen|erinnern|ausrichten",
+        "^erinnere|^erinner|^bitte_sag|^bitte_schreib",
+        "^kannst_du & sagen|schreiben|fragen|erinnern|ausrichten",
         "^bitte_sage|^richte|^gib|^lass & bescheid|wissen|aus",
     ),
     Request.THREAD: (

@@ -123,7 +123,7 @@ REQUESTS: dict[Request, tuple[str, ...]] = {
     Request.CASELOAD: (
         "^my_clients|^my_people|^all_clients|^all_my_clients|^everybody|^everyone",
         "show|list|see|who_are|open & clients|people|caseload|everybody|everyone",
-        "how_many & clients|people",
+        "how_many & clients|people & !checked_in|answered|replied|responded|missed",
         "^list|^clients",
     ),
     Request.WEEK: (

@@ -23,6 +23,11 @@ VERDICTS: dict[str, str] = {
     "changed": N_("changed"),
     "not_comparable": N_("taken in another way"),
 }
+STRENGTHS: dict[str, str] = {
+    "possible": N_("possible, not confirmed"),
+    "twice": N_("seen twice, not certain yet"),
+    "confirmed": N_("confirmed"),
+}
 NUMBERS: dict[str, str] = {
     "shown": N_("They see their numbers."),
     "coach_only": N_("Body numbers come to you and are not shown to them."),
@@ -141,7 +146,7 @@ def verdict(v: Voice, said: VerdictSaid) -> Html:
             difference=v.signed(said.difference, said.measure),
             error=v.size(said.error, said.measure),
         )
-    return v.listed([what, v.say("confirmed")]) if said.strength == "confirmed" else what
+    return v.listed([what, v.say(STRENGTHS[said.strength])]) if said.strength in STRENGTHS else what
 
 
 def _flags(said: sm.CardSaid, v: Voice, most: int) -> Html:

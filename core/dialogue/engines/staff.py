@@ -79,6 +79,9 @@ NAME_WORDS = 4  # a longer text cannot be a name
 SHORT = 60  # characters; a longer text that names a measure tells somebody something
 
 
+OfOne = NamingClient | DealingWith | ChangingSlot | NamingTemplate | NamingClinician  # questions about one client
+
+
 # --- what to load -----------------------------------------------------------------------------------------------
 
 
@@ -386,6 +389,9 @@ def _asked_of_one(d: StaffStep, text: str) -> bool:
             return True
         if asked in (Request.ADD, Request.DROP) and (more in _ticked(d, only)) is (asked is Request.ADD):
             more = ""  # it is so already: the list as it is
+            if isinstance(d.asking, Ticking) and (d.asking.what, d.asking.client_id) == ("measures", only.client_id):
+                plan.ticking_again(d, d.asking)
+                return True
         if verb == "slotday" and not only.for_coach:
             d.say(tm.NewDay(only.name, int(more)))
     return _on_one(d, verb, more)
@@ -624,9 +630,7 @@ def _asks_instead(d: StaffStep, text: str, client: int) -> bool:
     )
 
 
-def _moves_on(
-    d: StaffStep, asking: NamingClient | DealingWith | ChangingSlot | NamingTemplate | NamingClinician, text: str
-) -> bool:
+def _moves_on(d: StaffStep, asking: OfOne, text: str) -> bool:
     """Whether words that were to be a name, or a line about what was done, are a request instead."""
     asked = requests_in(text, d.words)
     if any(request in (Request.NEEDS_ME, Request.CASELOAD) for request in asked):

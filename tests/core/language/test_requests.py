@@ -23,7 +23,7 @@ ASKED: dict[str, dict[Request, tuple[str, ...]]] = {
         ),
         Request.DROP: (
             "take weight off Ada's plan",
-            "stop weighing Ada",
+            "no more waist for Ada",
         ),
         Request.PRIVATE: (
             "Ada shouldn't see her weight",
