@@ -396,18 +396,21 @@ CONCEPTS: dict[C, str] = {
         "citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, losartán, tabletas, "
         "las de dormir, las de la tensión, metformina, caja, frasco, blister, pastillas, bote de pastillas"
     ),
-    C.INSULIN: "insulina*",
+    C.INSULIN: (
+        "insulina*, de la rápida, de la lenta, insulina rápida, insulina lenta, lantus, toujeo, tresiba, levemir, "
+        "novorapid, humalog, apidra"
+    ),
     C.TOO_MUCH: (
         "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, sin querer, por "
-        "error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, un "
-        "montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, de "
-        "golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, por "
-        "dos, ya las había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, repetí la "
-        "dosis, dos dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que "
-        "quedaban, que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, "
-        "revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas, caja entera, bote entero, "
-        "frasco entero, blíster entero, la caja, el bote, media caja, montones, muchísimas, un puñado, puñados, un "
-        "chingo, un chorro, un titipuchal, la tira de"
+        "error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, un montón, "
+        "muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, de golpe, tres "
+        "veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, por dos, ya las "
+        "había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, repetí la dosis, dos "
+        "dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, "
+        "que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, revolví, más de "
+        "la cuenta, más de lo que, equivocada, equivocado, equivocadas, caja entera, bote entero, frasco entero, "
+        "blíster entero, la caja, el bote, media caja, montones, muchísimas, un puñado, puñados, un chingo, un "
+        "chorro, un titipuchal, la tira de, envez de, enves de, en ves de, en lugar de la"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -711,7 +714,8 @@ CONCEPTS: dict[C, str] = {
         "fatal, me siento muy mal, rapido, urgente"
     ),
     C.CALL: (
-        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen"
+        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen, "
+        "manda, mandá, mande, mandad, marcá, marque, llamá, avisá"
     ),
     C.AMBULANCE: (
         "ambulancia, ambulansia, 112, 911, 061, emergencias, urgencias, paramédico*, samu, bomberos, "
@@ -799,11 +803,12 @@ CONCEPTS: dict[C, str] = {
         "se ha ido, se quitó, ya se fue, ya se me fue"
     ),
     C.IMAGINED: (
-        "y si, qué pasa si, si me, si tengo, si noto, debería, miedo a, miedo de, riesgo de, riesgo, "
-        "síntomas de, señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, "
-        "como se sabe, cómo saber, he leído, leí, soñé, sueño con, es normal, en caso de, puede dar, "
-        "puede causar, puede provocar, no creo, artículo, noticia, curiosidad, me preguntaba, "
-        "cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso"
+        "y si, qué pasa si, si me, si tengo, si noto, debería, miedo a, miedo de, riesgo de, riesgo, síntomas de, "
+        "señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, como se sabe, cómo saber, he leído, "
+        "leí, soñé, sueño con, es normal, en caso de, puede dar, puede causar, puede provocar, no creo, artículo, "
+        "noticia, curiosidad, me preguntaba, cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia "
+        "entre, es peligroso, a partir de cuánto, desde cuánto, por debajo de cuánto, se considera, se consideran, "
+        "cuál es el valor, qué valores"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, vecina, "
@@ -814,12 +819,14 @@ CONCEPTS: dict[C, str] = {
         "pibe, niño, niña, niños, niñas, niñit*, a uno le, uno le, una le, a una le"
     ),
     C.ELSEWHERE: (
-        "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año "
-        "pasado, mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, entierro, "
-        "hace un mes, de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, está mejor, recuper*, en "
-        "el trabajo, el otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo, "
-        "en otra ciudad, en otro país, en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de "
-        "sevilla, antier, de hace tiempo"
+        "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año pasado, "
+        "mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, entierro, hace un mes, "
+        "de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, está mejor, recuper*, en el trabajo, el "
+        "otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo, en otra ciudad, "
+        "en otro país, en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de sevilla, antier, de "
+        "hace tiempo, está al teléfono, al otro lado del teléfono, vive en otra, vive en otro, vive lejos, me mandó "
+        "un audio, me textea, me mandó un mensaje, por videollamada, está en el trabajo, está en su casa, esta en su "
+        "casa"
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
     C.DONT_KNOW: (
