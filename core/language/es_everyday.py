@@ -158,7 +158,13 @@ EVERYDAY: dict[C, str] = {
         "sacan sangre, dono sangre, extracción de sangre, muestra de sangre, se me fue la mano con la sal, se me fue "
         "la mano con el, se me va la mano con, la cabeza en otro lado, la cabeza en otra parte, la cabeza en las "
         "nubes, se hace el muerto, se hace la muerta, hacerse el muerto, se cayó el sistema, se me cayó el sistema, "
-        "se cayó internet, se me cayó el internet, se cayó la señal, se cayó la llamada"
+        "se cayó internet, se me cayó el internet, se cayó la señal, se cayó la llamada, un nudo en la garganta en, "
+        "nudo en la garganta de la emoción, nudo en la garganta de emoción, se me hizo un nudo en la garganta en, se "
+        "me hizo un nudo en la garganta cuando, se desplomó el toldo, se desplomó el techo, se desplomó la carpa, se "
+        "desplomó la bolsa, se desplomó el precio, se desplomaron los precios, se desplomó la estantería, se quedó "
+        "tirado el coche, el coche se quedó tirado, el carro se quedó tirado, me dejó tirado el coche, me dejó tirada "
+        "el coche, purgué los radiadores, purgar los radiadores, purgando los radiadores, purgué el radiador, purgar "
+        "el radiador, purgar la caldera, purgué la caldera, purgar los frenos"
     ),
     C.FIGURATIVE: (
         "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, hacienda, "
