@@ -111,18 +111,18 @@ CONCEPTS: dict[C, str] = {
     ),
     C.LIMP: (
         "bezwładn*, bez siły, nie ma siły, nie mam siły w, wisi*, wiotk*, odmówił* posłuszeństwa, odmowil* "
-        "posluszenstwa, nie słucha, nie słuchają, nie moja, jak nie moja, jak kłoda, jak kloc, jak z waty, z waty, "
-        "z ołowiu, jak ołów, odpadł*, nie działa, nie chce działać, nie reaguje, opad*, wypada mi wszystko, "
-        "wszystko mi leci, leci mi z rąk, wszystko wypada, wypuszczam, nie trzyma, nie utrzymuje, ugina*, ugięł*, "
-        "nie mogę utrzymać, straciła siłę, stracił siłę, osłab*, bezwolna, nie podnosi się, nie unosi, nie ruszam, "
-        "nie rusza się, nie porusza się, ciągnę, powłóczę, powłóczy, upuszczam, upuściłem, upuściłam, wypadł mi, "
-        "wypadł*, leci z rąk, leci z ręki, wypada z ręki, jak z gumy, z galarety, jak z galarety, jak obca, obca, "
-        "jak drewno, drewnian*, nie swoja, ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, "
-        "zwiotcz*, bezsiln*, zero siły, leci z reki, nie sluchaja, jak martwa, nie utrzymał*, nie utrzymal*, "
-        "bezwładna, wisi, bez władzy, ugina się, nie robi tego co, nie robi co, nie mogę podnieść, robi co chce, "
-        "robi co chc*, wypada mi z ręki, wypada z reki, nie słucha mnie, nie slucha mnie, leci mi z ręki, wypada mi "
-        "z reki, wszystko mi leci z, ciągnę ją za sobą, ciagne ja za soba, ciągnę nogę, ciągnę za sobą, powłóczę "
-        "nogą"
+        "posluszenstwa, nie słucha, nie słuchają, nie moja, jak nie moja, jak kłoda, jak kloc, jak z waty, z waty, z "
+        "ołowiu, jak ołów, odpadł*, nie działa, nie chce działać, nie reaguje, opad*, wypada mi wszystko, wszystko mi "
+        "leci, leci mi z rąk, wszystko wypada, wypuszczam, nie trzyma, nie utrzymuje, ugina*, ugięł*, nie mogę "
+        "utrzymać, straciła siłę, stracił siłę, osłab*, bezwolna, nie podnosi się, nie unosi, nie ruszam, nie rusza "
+        "się, nie porusza się, ciągnę, powłóczę, powłóczy, upuszczam, upuściłem, upuściłam, wypadł mi, wypadł*, leci "
+        "z rąk, leci z ręki, wypada z ręki, jak z gumy, z galarety, jak z galarety, jak obca, obca, jak drewno, "
+        "drewnian*, nie swoja, ciężka jak, nie podniosę, nie uniosę, nie zaciska, opadł*, opadn*, zwiotcz*, bezsiln*, "
+        "zero siły, leci z reki, nie sluchaja, jak martwa, nie utrzymał*, nie utrzymal*, bezwładna, wisi, bez władzy, "
+        "ugina się, nie robi tego co, nie robi co, nie mogę podnieść, robi co chce, robi co chc*, wypada mi z ręki, "
+        "wypada z reki, nie słucha mnie, nie slucha mnie, leci mi z ręki, wypada mi z reki, wszystko mi leci z, "
+        "ciągnę ją za sobą, ciagne ja za soba, ciągnę nogę, ciągnę za sobą, powłóczę nogą, straciłem władzę, "
+        "straciłam władzę, stracił władzę, straciła władzę, tracę władzę, traci władzę, nie mam władzy, bez władzy w"
     ),
     C.WEAK: "słabość, słaba, słaby, osłabien*, osłabion*, bez siły, słabsz*, osłabł*",
     C.ONE_SIDE: (
@@ -546,33 +546,35 @@ CONCEPTS: dict[C, str] = {
     C.DEATH_WISH: (
         "chcę umrzeć, chce umrzeć, chciałbym umrzeć, chciałabym umrzeć, wolałbym umrzeć, wolałabym umrzeć, wolałbym "
         "nie żyć, wolałabym nie żyć, nie chcę żyć, nie chce żyć, nie chcę już żyć, nie chce już żyć, nie chce juz "
-        "zyc, żyć mi się nie chce, nie chce mi się żyć, nie chce mi się już żyć, odechciało mi się żyć, nie "
-        "chciałbym żyć, nie mam po co żyć, nie mam dla kogo żyć, nie ma po co żyć, nie warto żyć, życie nie ma "
-        "sensu, życie straciło sens, życia nie ma sensu, bez sensu żyć, lepiej beze mnie, beze mnie będzie lepiej, "
-        "beze mnie byłoby, lepiej by było beze, lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby "
-        "mnie nie było, jakby mnie nie było, gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, "
-        "nie obudziła, już się nie obudzić, więcej się nie obudzić, nie obudzę, zasnąć i nie, zniknąć na zawsze, "
-        "chcę zniknąć, chciałbym zniknąć, chciałabym zniknąć, nie istnieć, przestać istnieć, zmęczony życiem, "
-        "zmęczona życiem, mam dość życia, dosyć życia, dość tego życia, marzę o śmierci, pragnę śmierci, myślę o "
-        "śmierci, myśli o śmierci, myśli samobójcze, myśli samobójczych, mysli samobojcze, nie chcę tu być, nie "
-        "chcę już tu być, nie chcę dłużej żyć, nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej "
-        "umrzeć, lepiej gdybym umarł*, gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie "
-        "obudzić, wolałbym się nie obudzić, chciałabym się nie obudzić, chciałbym się nie obudzić, chciałabym "
-        "zasnąć na zawsze, zasnąć na zawsze, usnąć i nie, usnąć na zawsze, zasnąć i już, żeby już nie być, żeby już "
-        "się nie obudzić, nie być, już nie być, nie chciało się żyć, odechciewa się żyć, odechciewa mi się żyć, nie "
-        "mam ochoty żyć, nie mam siły żyć, nie mam już siły żyć, nie ma sensu żyć, po co dalej żyć, bez sensu dalej "
-        "żyć, nie widzę sensu życia, sensu życia, życie nie ma, moje życie nie ma, lepiej by było gdybym, lepiej "
-        "gdyby mnie, byłoby lepiej beze, lepiej beze, śmierć byłaby, lepsza śmierć, śmierć lepsza, marzę żeby "
-        "umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, umarłabym, mogłabym umrzeć, mógłbym umrzeć, mam ochotę "
-        "umrzeć, chce mi się umrzeć, chciało mi się umrzeć, zniknąć, wszystkim byłoby lżej, zniknąć z tego świata, "
-        "zmęczyło mnie życie, mam dosyć życia, nie chcę tego życia, nie chcę już tego życia, nie chcę istnieć, dość "
-        "życia, nie chcę się już obudzić, nie chcę się obudzić, nie chce się budzić, nie chcę się rano obudzić, nie "
-        "chcę się więcej budzić, nie chcę już być, żyć nie chcę, żyć już nie chcę, umrzeć chcę, żyć się odechciewa, "
-        "nie chce zyc, chce umrzec, nie chce mnie tu być, nie obudzić, zasnąć i się nie obudzić, chce zniknac, "
-        "skończyć ze swoim życiem, żeby to się skończyło, niech to się skończy, lepiej by było gdybym nie żył, "
-        "lepiej by było jakbym, modlę się żeby się nie obudzić, nie chce sie obudzic, nie obudzic sie, jutro "
-        "obudzić, jak mnie nie będzie, jak mnie nie bedzie, gdy mnie nie będzie, jak mnie zabraknie, beze mnie, "
-        "będzie lżej beze mnie, wszystkim będzie lżej, wszystkim bedzie lzej"
+        "zyc, żyć mi się nie chce, nie chce mi się żyć, nie chce mi się już żyć, odechciało mi się żyć, nie chciałbym "
+        "żyć, nie mam po co żyć, nie mam dla kogo żyć, nie ma po co żyć, nie warto żyć, życie nie ma sensu, życie "
+        "straciło sens, życia nie ma sensu, bez sensu żyć, lepiej beze mnie, beze mnie będzie lepiej, beze mnie "
+        "byłoby, lepiej by było beze, lepiej by było jakby mnie nie było, lepiej by bylo jakbym, żeby mnie nie było, "
+        "jakby mnie nie było, gdyby mnie nie było, nie obudzić się, się nie obudzić, nie obudził, nie obudziła, już "
+        "się nie obudzić, więcej się nie obudzić, nie obudzę, zasnąć i nie, zniknąć na zawsze, chcę zniknąć, "
+        "chciałbym zniknąć, chciałabym zniknąć, nie istnieć, przestać istnieć, zmęczony życiem, zmęczona życiem, mam "
+        "dość życia, dosyć życia, dość tego życia, marzę o śmierci, pragnę śmierci, myślę o śmierci, myśli o śmierci, "
+        "myśli samobójcze, myśli samobójczych, mysli samobojcze, nie chcę tu być, nie chcę już tu być, nie chcę "
+        "dłużej żyć, nie chcę dalej żyć, umrzeć bym chciał*, najlepiej umrzeć, lepiej umrzeć, lepiej gdybym umarł*, "
+        "gdybym umarł*, po co żyję, po co żyć, wolę umrzeć, wolałabym się nie obudzić, wolałbym się nie obudzić, "
+        "chciałabym się nie obudzić, chciałbym się nie obudzić, chciałabym zasnąć na zawsze, zasnąć na zawsze, usnąć "
+        "i nie, usnąć na zawsze, zasnąć i już, żeby już nie być, żeby już się nie obudzić, nie być, już nie być, nie "
+        "chciało się żyć, odechciewa się żyć, odechciewa mi się żyć, nie mam ochoty żyć, nie mam siły żyć, nie mam "
+        "już siły żyć, nie ma sensu żyć, po co dalej żyć, bez sensu dalej żyć, nie widzę sensu życia, sensu życia, "
+        "życie nie ma, moje życie nie ma, lepiej by było gdybym, lepiej gdyby mnie, byłoby lepiej beze, lepiej beze, "
+        "śmierć byłaby, lepsza śmierć, śmierć lepsza, marzę żeby umrzeć, modlę się o śmierć, żeby umrzeć, umarłbym, "
+        "umarłabym, mogłabym umrzeć, mógłbym umrzeć, mam ochotę umrzeć, chce mi się umrzeć, chciało mi się umrzeć, "
+        "zniknąć, wszystkim byłoby lżej, zniknąć z tego świata, zmęczyło mnie życie, mam dosyć życia, nie chcę tego "
+        "życia, nie chcę już tego życia, nie chcę istnieć, dość życia, nie chcę się już obudzić, nie chcę się "
+        "obudzić, nie chce się budzić, nie chcę się rano obudzić, nie chcę się więcej budzić, nie chcę już być, żyć "
+        "nie chcę, żyć już nie chcę, umrzeć chcę, żyć się odechciewa, nie chce zyc, chce umrzec, nie chce mnie tu "
+        "być, nie obudzić, zasnąć i się nie obudzić, chce zniknac, skończyć ze swoim życiem, żeby to się skończyło, "
+        "niech to się skończy, lepiej by było gdybym nie żył, lepiej by było jakbym, modlę się żeby się nie obudzić, "
+        "nie chce sie obudzic, nie obudzic sie, jutro obudzić, jak mnie nie będzie, jak mnie nie bedzie, gdy mnie nie "
+        "będzie, jak mnie zabraknie, beze mnie, będzie lżej beze mnie, wszystkim będzie lżej, wszystkim bedzie lzej, "
+        "żeby mnie po prostu nie było, jakby mnie po prostu nie było, gdyby mnie po prostu nie było, żeby mnie już "
+        "nie było, mogłoby mnie nie być, mogło mnie nie być, wolałabym zniknąć na zawsze, wolałbym zniknąć na zawsze, "
+        "mieliby spokój beze mnie, beze mnie mieliby spokój"
     ),
     C.HOPELESS: (
         "po co to wszystko, po co mi to wszystko, bez sensu, nie ma sensu, żadnego sensu, nie widzę sensu, nie "
@@ -722,9 +724,11 @@ CONCEPTS: dict[C, str] = {
         "przeszył*, blokuj*, zablokow*, łupnęł*, nadwyręż*, przeciąż*, szarpn*"
     ),
     C.INJURY: (
-        "skręciłem, skręciłam kostkę, naderwałem, naderwałam, naciągnąłem, naciągnęłam, nadciągnął*, "
-        "lumbago, postrzał, rwa kulszowa, zakwas* nie, skurcz w łydce, naciągnięcie, zwichnięcie, "
-        "skręcenie, zerwałem, coś strzeliło, cos strzelilo"
+        "skręciłem, skręciłam kostkę, naderwałem, naderwałam, naciągnąłem, naciągnęłam, nadciągnął*, lumbago, "
+        "postrzał, rwa kulszowa, zakwas* nie, skurcz w łydce, naciągnięcie, zwichnięcie, skręcenie, zerwałem, coś "
+        "strzeliło, cos strzelilo, łąkotka mi poszła, poszła mi łąkotka, łąkotka poszła, łękotka poszła, łękotka mi "
+        "poszła, więzadło poszło, poszło mi więzadło, więzadło mi poszło, ścięgno poszło, poszło mi ścięgno, zerwałam "
+        "więzadło, zerwałem więzadło, zerwałam ścięgno, zerwałem ścięgno"
     ),
     C.EFFORT: (
         "przy wstawaniu, podczas, ćwicz*, cwicz*, test*, marsz*, spacer*, trening*, przysiad*, "
@@ -757,10 +761,14 @@ CONCEPTS: dict[C, str] = {
         "cukier niski, cukier nisko, niski cukier, cukier poleciał, hipoglikemia, spadek glukozy, "
         "mam niski cukier"
     ),
-    C.INHALER: ("inhalator, wziewki, ventolin, salbutamol, astma, niebieski, wziewy, psikacz, dmuchawka, berodual"),
+    C.INHALER: (
+        "inhalator, wziewki, ventolin, salbutamol, astma, niebieski, wziewy, psikacz, dmuchawka, berodual, astmy, "
+        "astmę, astmie, astmą, wziewów, inhalatora"
+    ),
     C.NO_USE: (
-        "nie działa, nic nie pomaga, nie pomaga, nic nie daje, nie daje ulgi, nie skutkuje, atak, masakra, "
-        "skończył się, pusty, bez efektu, silny, silna"
+        "nie działa, nic nie pomaga, nie pomaga, nic nie daje, nie daje ulgi, nie skutkuje, atak, masakra, skończył "
+        "się, pusty, bez efektu, silny, silna, atak astmy, ataki astmy, ataków astmy, napad astmy, napady astmy, "
+        "napadów astmy, ataku astmy"
     ),
     C.PLAN: "plan, zaplanowane, zaplanowałem, zaplanowałam, wszystko gotowe, obmyślone",
     C.BRINK: (
@@ -818,21 +826,23 @@ CONCEPTS: dict[C, str] = {
         "bynajmniej, nikt, nie trzeba, nie ma potrzeby, nie potrzebuję, nie potrzeba, nie mam żadn*"
     ),
     C.NO_AFTER: (
-        "nie, brak, żadn*, nigdy, nic, ani, nie ma, zero, wcale, wcale nie, ani trochę, nie stwierdzam, "
-        "ani razu, ni ma, ani śladu, ani kropli, nie miałam, nie miałem, nie było"
+        "nie, brak, żadn*, nigdy, nic, ani, nie ma, zero, wcale, wcale nie, ani trochę, nie stwierdzam, ani razu, ni "
+        "ma, ani śladu, ani kropli, nie miałam, nie miałem, nie było, nie mam, nie mam ani, nie miewam, nie odczuwam, "
+        "nie zauważyłam, nie zauważyłem, nie występuje, nie występują, nie wystąpiły, nie było ani, nie miałam ani "
+        "razu, nie miałem ani razu, nie miałam ani, nie miałem ani, nie ma sprawdzałem, nie ma sprawdzałam, nie było "
+        "sprawdzałem, nie było sprawdzałam, nie mam na szczęście, nie widzę, nie widziałem, nie widziałam"
     ),
     C.BETWEEN: (
-        "mam, miałem, miałam, mieć, jest, są, był, było, była, były, mnie, mi, się, w, we, z, ze, na, "
-        "żadn*, już, dziś, dzisiaj, teraz, odczuwam, odczuwałem, odczuwałam, czuję, czułem, czułam, "
-        "objaw*, oznak*, jakich*, ma, występuj*, nic, tego, tych, mojej, moim, moja, mój, ogóle, nowych, "
-        "obecnie, aktualnie, lewej, prawej, żaden, miewam, doświadcz*, ten, ta, takich, moje, wystąpi*, "
-        "mie, sie, po, do, dzis, spoko, dalej, tym, wcale, też, żadne, żadnego, żadnej, żadnych, "
-        "zadnych, zadnej, razu, ani, miał*, mial*, objawów, problem*, kłopot*, kłopotów, problemów, "
-        "odczuć, uczucia, uczucie, zauważ*, widzę, wystąpił*, pojawi*, tydzień, tygodniu, ostatnio, "
-        "razie, te, to, jakiegoś, jakiejś, jakichś, jakiś, jakaś, nawet, raz, myśli, ochoty, zamiaru, "
-        "planów, o, jednego, jednej, tak, jak, a, mnie nic, nic mnie, nie, niczego, takiego, w ogóle, "
-        "specjalnie, obie, obu, zbytnio, za, bardzo, kropli, śladu, cienia, jedno, choćby, wzywać, "
-        "dzwonić, ostatnich, dniach, dni, chwili, tej, powodu, trochę, lekkich, mocnych, silnych, głowie"
+        "mam, miałem, miałam, mieć, jest, są, był, było, była, były, mnie, mi, się, w, we, z, ze, na, żadn*, już, "
+        "dziś, dzisiaj, teraz, odczuwam, odczuwałem, odczuwałam, czuję, czułem, czułam, objaw*, oznak*, jakich*, ma, "
+        "występuj*, nic, tego, tych, mojej, moim, moja, mój, ogóle, nowych, obecnie, aktualnie, lewej, prawej, żaden, "
+        "miewam, doświadcz*, ten, ta, takich, moje, wystąpi*, mie, sie, po, do, dzis, spoko, dalej, tym, wcale, też, "
+        "żadne, żadnego, żadnej, żadnych, zadnych, zadnej, razu, ani, miał*, mial*, objawów, problem*, kłopot*, "
+        "kłopotów, problemów, odczuć, uczucia, uczucie, zauważ*, widzę, wystąpił*, pojawi*, tydzień, tygodniu, "
+        "ostatnio, razie, te, to, jakiegoś, jakiejś, jakichś, jakiś, jakaś, nawet, raz, myśli, ochoty, zamiaru, "
+        "planów, o, jednego, jednej, tak, jak, a, mnie nic, nic mnie, nie, niczego, takiego, w ogóle, specjalnie, "
+        "obie, obu, zbytnio, za, bardzo, kropli, śladu, cienia, jedno, choćby, wzywać, dzwonić, ostatnich, dniach, "
+        "dni, chwili, tej, powodu, trochę, lekkich, mocnych, silnych, głowie, schodach, leżąc, nocy"
     ),
     C.AND: "i, oraz, a, &",
     C.NOR: "ani, lub, albo, czy, ni",
@@ -843,8 +853,9 @@ CONCEPTS: dict[C, str] = {
         "zmian, bez problem*, git, świetnie, prawidłow*, zdrow*, czyst*, gra, zadowol*, szczęśliw*, dumn*, fajnie, "
         "przyjemn*, miło, cieszę się, jak u sokoła, jak u sokola, jak sokół, jak sokol, jak u młodego boga, jak u "
         "mlodego boga, jak młody bóg, jak mlody bog, jak w zegarku, jak zegarek, jak ryba, jak nowo narodzon*, jak "
-        "dziecko, jak suseł, jak kamień spał*, jak nowy, jak nowa, super zabawa, świetna zabawa, fajna zabawa, "
-        "fajnie było, cudnie, cudownie, pięknie, wyraźnie, prosto, prosta, sprawne, uwielbiam"
+        "dziecko, jak suseł, jak kamień spał*, jak nowy, jak nowa, super zabawa, świetna zabawa, fajna zabawa, fajnie "
+        "było, cudnie, cudownie, pięknie, wyraźnie, prosto, prosta, sprawne, uwielbiam, wróciło do normy, wraca do "
+        "normy, wrócił do normy, wróciła do normy, przyjemnie, ale przyjemnie, normalnie"
     ),
     C.PAST: (
         "zeszłym roku, zeszłego roku, rok temu, lat temu, lata temu, miesięcy temu, miesiące temu, miesiąc temu, w "
@@ -888,15 +899,16 @@ CONCEPTS: dict[C, str] = {
         "już przeszło, juz przeszlo"
     ),
     C.IMAGINED: (
-        "co jeśli, co gdyby, jeśli, jeżeli, gdyby, boję się że dostanę, boję się zawału, boję się udaru, "
-        "obawiam się, ryzyko, jakie są, jakie objawy, objawy, jak rozpoznać, jak poznać, zapobiegać, "
-        "zapobiec, uniknąć, co to jest, czytałem, czytałam, śniło, śnił*, czy to normalne, w razie, "
-        "nie sądzę, nie wydaje, artykuł, mógłby, mogłoby, czy może, czy można, czym jest, co robić przy, "
-        "z ciekawości, ciekaw*, różnica między, czy od, czy po, jak się objawia, po czym poznać, "
-        "czy to groźne, czy jest groźny, co oznacza, "
-        "częsty skutek uboczny, skutek uboczny, skutki uboczne, skutków ubocznych, pytam ogólnie, "
-        "tak ogólnie pytam, od ilu się liczy, od ilu, od jakiej wartości, co oznacza, co znaczy, czy często, "
-        "czy to częste, jakie są objawy, do szkoły, na prezentację, na plakat"
+        "co jeśli, co gdyby, jeśli, jeżeli, gdyby, boję się że dostanę, boję się zawału, boję się udaru, obawiam się, "
+        "ryzyko, jakie są, jakie objawy, objawy, jak rozpoznać, jak poznać, zapobiegać, zapobiec, uniknąć, co to "
+        "jest, czytałem, czytałam, śniło, śnił*, czy to normalne, w razie, nie sądzę, nie wydaje, artykuł, mógłby, "
+        "mogłoby, czy może, czy można, czym jest, co robić przy, z ciekawości, ciekaw*, różnica między, czy od, czy "
+        "po, jak się objawia, po czym poznać, czy to groźne, czy jest groźny, co oznacza, od ilu, poniżej ilu, "
+        "powyżej ilu, od jakiego poziomu, od jakiej wartości, się liczy, uznaje się, jaka jest norma, częsty skutek "
+        "uboczny, częste skutki uboczne, to skutek uboczny, pytam ogólnie, tak ogólnie pytam, pytam z ciekawości, czy "
+        "zawroty, czy częste są, czy to normalne że po, "
+        "częsty skutek uboczny, skutków ubocznych, od ilu się liczy, czy często, czy to częste, "
+        "jakie są objawy, do szkoły, na prezentację, na plakat"
     ),
     C.OTHERS: (
         "mama, mamy, mamę, matka, matki, matkę, tata, taty, tatę, ojciec, ojca, mąż, męża, żona, żony, żonę, syn, "
@@ -912,10 +924,13 @@ CONCEPTS: dict[C, str] = {
     C.ELSEWHERE: (
         "miał, miała, mial, miala, szpital*, klinic*, intensywnej, oiom*, zeszłym roku, zeszlym roku, w zeszły, "
         "zeszł*, w ubiegł*, wczoraj, przedwczoraj, tydzień temu, miesiąc temu, zmarł*, umarł*, nie żyje, pogrzeb*, "
-        "świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, za granicą, w pracy, w niedzielę, "
-        "w sobotę, w piątek, w czwartek, w środę, we wtorek, w poniedziałek, już dobrze, już w domu, wyszł* ze "
+        "świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, za granicą, w pracy, w niedzielę, w "
+        "sobotę, w piątek, w czwartek, w środę, we wtorek, w poniedziałek, już dobrze, już w domu, wyszł* ze "
         "szpitala, rehabilitac*, sanatori*, pod opieką, w krakowie, w kościele, na urlopie, po zawale, dochodzi do "
-        "siebie, ma się lepiej, ma się dobrze, z pracy"
+        "siebie, ma się lepiej, ma się dobrze, z pracy, na kamerce, na kamerze, przez telefon, jest u siebie, u "
+        "siebie w domu, w innym mieście, mieszka daleko, napisała że, napisał że, dzwoni z, dzwonił z, dzwoniła z, "
+        "dzwonił że, dzwoniła że, pisze z, pisał z, pisała z, w trasie, jest w trasie, z działki, z Londynu, "
+        "telefonuje z"
     ),
     C.MINE: "ja, mnie, mi, mam, mój, moja, moje, moim, mojej, jestem, czuję, sobie, czuje",
     C.DONT_KNOW: (
@@ -940,7 +955,8 @@ ANSWERS: dict[Answer, str] = {
         "taaa, tak tak, oczywiście, pewnie, zgadza się, owszem, dokładnie, nadal, wciąż, ciągle, "
         "jest gorzej, gorzej, coraz gorzej, nasila się, ja, to ja, mam, boli, zdecydowanie, mhm, aha, "
         "nie przestaje, nie przechodzi, nie mija, yes, jasne że teraz, dzieje sie, no pewnie, niestety, "
-        "na pewno, jeszcze trwa, trwa, szybko, pomocy"
+        "na pewno, jeszcze trwa, trwa, szybko, pomocy, "
+        "od wczoraj, od rana, od dziś, od wczorajszego wieczora"
     ),
     Answer.HESITANT: (
         "chyba tak, chyba, no trochę, trochę, raczej tak, raczej, nie jestem pewna, nie jestem pewien, "
