@@ -173,7 +173,7 @@ RULES: dict[Code, FlagRule] = {
     ),
     Code.UNPLANNED_LOSS_OVER_5: FlagRule(
         Severity.THIS_WEEK,
-        "5 % or more below the highest weight of the last twelve months that does not stand alone, when no loss was agreed",
+        "5 % or more below the highest weight of twelve months that does not stand alone, when no loss was agreed",
         ("percent", "from", "to", "since"),
         Clears.NEXT_READING,
         NextStep.DOCTOR,
