@@ -76,6 +76,7 @@ EATING_TOO = ("nausea", "arm_jaw_neck_pain")  # "fingers down my throat" and wha
 UNSURE_THERE = ("overdose", "stroke_signs")  # of laxatives; a finger and "cannot stop"
 PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
 MEDICINES = (C.TABLETS, C.MEDICINE, C.INSULIN, C.POISON)
+ROUND = 4  # words of a denial that leave no doubt, whatever follows
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
 LOW_MG, LOW_MMOL, LOW_G = 70, 3.9, 0.7  # blood sugar below it is low (common practice)
 LOWEST_MG, LOWEST_MMOL, LOWEST_G = 20, 1.0, 0.2  # below it the figure is something else
@@ -643,6 +644,8 @@ def _no_after(r: _Read, end: int) -> bool:
             return True  # "fainted I have not no worries"
         if span is not None and r.is_(C.NOR, span[1]):
             return True  # "breathless I am not, neither on the stairs nor lying down", without a comma
+        if span is not None and span[1] - i >= ROUND:
+            return True  # "a hypo I have not had once this week"
         if (i > end and r.said.gaps[i]) or not (r.is_(C.BETWEEN, i) or r.is_(C.FILLER, i) or i in r.carries):
             return False
         if i == end and HARD & set(r.said.gaps[i]) - {"?"}:

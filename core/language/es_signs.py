@@ -370,16 +370,18 @@ CONCEPTS: dict[C, str] = {
     ),
     # medicines and poisons
     C.OVERDOSE: (
-        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis, "
-        "me las tome todas, tome todas, todo el frasco, el frasco entero, la caja completa, la caja entera, "
-        "toda la caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, tome de mas, "
-        "dosis doble, el doble de insulina, tomando doble, tome doble, en vez de una, en vez de 4, "
-        "unidades en vez de, dos veces la pastilla, cuatro veces la, todo el blister, tome demasiadas, "
-        "tome muchas pastillas, por despiste me tome, un monton de pastillas, un puñado de pastillas, "
-        "muchas pastillas, todas mis pastillas, demasiadas pastillas, pastillas de golpe, tome el doble, "
-        "me puse el doble, insulina dos veces, el doble de la pastilla, me inyecte de mas, tome dos veces, "
-        "dosis equivocada, me equivoque de pastilla, me equivoque de insulina, me meti el lunes martes, "
-        "lunes martes y miercoles, vacié el pastillero, vacie el pastillero"
+        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis, me "
+        "las tome todas, tome todas, todo el frasco, el frasco entero, la caja completa, la caja entera, toda la "
+        "caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, tome de mas, dosis doble, el "
+        "doble de insulina, tomando doble, tome doble, en vez de una, en vez de 4, unidades en vez de, dos veces la "
+        "pastilla, cuatro veces la, todo el blister, tome demasiadas, tome muchas pastillas, por despiste me tome, un "
+        "monton de pastillas, un puñado de pastillas, muchas pastillas, todas mis pastillas, demasiadas pastillas, "
+        "pastillas de golpe, tome el doble, me puse el doble, insulina dos veces, el doble de la pastilla, me inyecte "
+        "de mas, tome dos veces, dosis equivocada, me equivoque de pastilla, me equivoque de insulina, me meti el "
+        "lunes martes, lunes martes y miercoles, vacié el pastillero, vacie el pastillero, se ha tragado dos cajas, "
+        "se tragó dos cajas, me tragué dos cajas, me he tragado dos cajas, se ha tragado una caja, se tragó una caja, "
+        "me tragué una caja, se ha tragado la caja, se tragó la caja, me tragué la caja, se tomó dos cajas, me tomé "
+        "dos cajas, se ha tomado dos cajas, se tomó la caja entera, me tomé la caja entera"
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
@@ -399,7 +401,7 @@ CONCEPTS: dict[C, str] = {
         "sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
         "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, "
         "losartán, tabletas, las de dormir, las de la tensión, metformina, caja, frasco, blister, pastillas, bote de "
-        "pastillas, dos cajas, tres cajas, dos blísters, una caja entera, la caja entera"
+        "pastillas"
     ),
     C.INSULIN: (
         "insulina*, de la rápida, de la lenta, insulina rápida, insulina lenta, lantus, toujeo, tresiba, levemir, "
@@ -668,7 +670,7 @@ CONCEPTS: dict[C, str] = {
         "un golpe en la cabeza, sin casco"
     ),
     C.THINNERS: ("sintrom, anticoagulante*, anticoagulado, anticoagulada, warfarina, apixaban, eliquis, xarelto"),
-    C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares, diabético, diabética, diabetico, diabetica",
+    C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares",
     C.SUGAR_LOW: "baja, bajo, bajisima, bajon, bajita, por los suelos, se me bajo, cayo, desplom*, bajando",
     C.HYPO: (
         "hipoglucemia, hipoglicemia, hipo, bajon de azucar, bajada de azucar, se me bajo el azucar, "
@@ -747,9 +749,8 @@ CONCEPTS: dict[C, str] = {
         "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, para nada, ni "
         "una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo, no he visto ninguna, ninguno gracias, ninguno "
         "gracias a dios, ninguna gracias a dios, nada gracias a dios, nada por suerte, ninguno por suerte, ninguna "
-        "por suerte, no estuve, no estuve ni, no estoy ni, no he estado, no he estado ni, no me he sentido, no me "
-        "sentí, no tuve, no tuve ni, no tengo, no hubo, no he tenido, no he notado, no noté, no noto, "
-        "no sentí, no he sentido"
+        "por suerte, no estuve, no estuve ni, no he estado, no he estado ni, no he tenido, no tuve ninguno, no tuve "
+        "ninguna, no estuve ni siquiera, no he estado ni siquiera, no he tenido ninguno, no he tenido ninguna"
     ),
     C.BETWEEN: (
         "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, notado, de, del, "
@@ -759,8 +760,7 @@ CONCEPTS: dict[C, str] = {
         "con, cuando, esta, semana, siquiera, apenas, rastro, señal, vez, veces, problema, problemas, problemas de, "
         "con el, con la, en hacerme, solo, voy, va, habido, hubo, eso, eh, lo, cosas, ganas, han, ido, fue, era, "
         "raro, volvió, vuelto, otra, ese, esa, tus, sus, gota, gotas, pizca, mancha, una sola, sola, clase, clase de, "
-        "tampoco, llamar, llames, llamen, últimos, días, por el momento, estos, este, mes, siquiera al, pararme, "
-        "levantarme, agacharme, subir, bajar, acostada, acostado, sentada, sentado, estuve"
+        "tampoco, llamar, llames, llamen, últimos, días, por el momento, estos, este, mes"
     ),
     C.AND: "y, e, &",
     C.NOR: "o, ni, u",
@@ -818,12 +818,8 @@ CONCEPTS: dict[C, str] = {
         "señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, como se sabe, cómo saber, he leído, "
         "leí, soñé, sueño con, es normal, en caso de, puede dar, puede causar, puede provocar, no creo, artículo, "
         "noticia, curiosidad, me preguntaba, cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia "
-        "entre, es peligroso, a partir de cuánto, desde cuánto, por debajo de cuánto, se considera, se consideran, "
-        "cuál es el valor, qué valores, son comunes, es común, es frecuente, son frecuentes, por saber en general, en "
-        "general es, "
-        "cuánto se considera, efecto secundario, efectos secundarios, por saber, "
-        "pregunto en general, es por saber, en general pregunto, cuáles son los síntomas, "
-        "cuáles son los signos, qué síntomas tiene, para un trabajo, para una charla"
+        "entre, es peligroso, a partir de cuánto, desde cuánto, por debajo de cuánto, cuál es el valor, qué valores, "
+        "por saber en general, cuánto se considera, cuando se considera"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, vecina, "
@@ -840,10 +836,9 @@ CONCEPTS: dict[C, str] = {
         "otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo, en otra ciudad, "
         "en otro país, en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de sevilla, antier, de "
         "hace tiempo, está al teléfono, al otro lado del teléfono, vive en otra, vive en otro, vive lejos, me mandó "
-        "un audio, me textea, me mandó un mensaje, por videollamada, está en el trabajo, está en su casa, esta en su "
-        "casa, me llamó desde, me llama desde, me llamo desde, me escribe del, me escribe desde, me escribe de, por "
-        "la cámara, en la cámara, está en su piso, en su casa, me acaba de marcar, me marcó desde, me acaba de poner "
-        "que"
+        "un audio, me textea, me mandó un mensaje, por videollamada, está en el trabajo, está en su casa, me llamó "
+        "desde, me llama desde, me llamo desde, me escribe del, me escribe desde, me escribe de, por la cámara, en la "
+        "cámara, está en su piso, me acaba de marcar, me marcó desde, me acaba de poner que"
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
     C.DONT_KNOW: (

@@ -827,10 +827,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.NO_AFTER: (
         "nie, brak, żadn*, nigdy, nic, ani, nie ma, zero, wcale, wcale nie, ani trochę, nie stwierdzam, ani razu, ni "
-        "ma, ani śladu, ani kropli, nie miałam, nie miałem, nie było, nie mam, nie mam ani, nie miewam, nie odczuwam, "
-        "nie zauważyłam, nie zauważyłem, nie występuje, nie występują, nie wystąpiły, nie było ani, nie miałam ani "
-        "razu, nie miałem ani razu, nie miałam ani, nie miałem ani, nie ma sprawdzałem, nie ma sprawdzałam, nie było "
-        "sprawdzałem, nie było sprawdzałam, nie mam na szczęście, nie widzę, nie widziałem, nie widziałam"
+        "ma, ani śladu, ani kropli, nie miałam, nie miałem, nie było, nie miewam, nie zauważyłam, nie zauważyłem, nie "
+        "występuje, nie występują, nie wystąpiły, nie miałam ani razu, nie miałem ani razu, nie ma sprawdzałem, nie "
+        "ma sprawdzałam, nie było sprawdzałem, nie było sprawdzałam, nie mam na szczęście, nie mam ani na, nie mam "
+        "wcale, nie mam w ogóle, nie mam ani na schodach, nie mam ani w nocy, nie miałam ani na chwilę, nie miałem "
+        "ani na chwilę"
     ),
     C.BETWEEN: (
         "mam, miałem, miałam, mieć, jest, są, był, było, była, były, mnie, mi, się, w, we, z, ze, na, żadn*, już, "
@@ -842,7 +843,7 @@ CONCEPTS: dict[C, str] = {
         "ostatnio, razie, te, to, jakiegoś, jakiejś, jakichś, jakiś, jakaś, nawet, raz, myśli, ochoty, zamiaru, "
         "planów, o, jednego, jednej, tak, jak, a, mnie nic, nic mnie, nie, niczego, takiego, w ogóle, specjalnie, "
         "obie, obu, zbytnio, za, bardzo, kropli, śladu, cienia, jedno, choćby, wzywać, dzwonić, ostatnich, dniach, "
-        "dni, chwili, tej, powodu, trochę, lekkich, mocnych, silnych, głowie, schodach, leżąc, nocy"
+        "dni, chwili, tej, powodu, trochę, lekkich, mocnych, silnych, głowie"
     ),
     C.AND: "i, oraz, a, &",
     C.NOR: "ani, lub, albo, czy, ni",
@@ -855,7 +856,7 @@ CONCEPTS: dict[C, str] = {
         "mlodego boga, jak młody bóg, jak mlody bog, jak w zegarku, jak zegarek, jak ryba, jak nowo narodzon*, jak "
         "dziecko, jak suseł, jak kamień spał*, jak nowy, jak nowa, super zabawa, świetna zabawa, fajna zabawa, fajnie "
         "było, cudnie, cudownie, pięknie, wyraźnie, prosto, prosta, sprawne, uwielbiam, wróciło do normy, wraca do "
-        "normy, wrócił do normy, wróciła do normy, przyjemnie, ale przyjemnie, normalnie"
+        "normy, wrócił do normy, wróciła do normy, przyjemnie, ale przyjemnie"
     ),
     C.PAST: (
         "zeszłym roku, zeszłego roku, rok temu, lat temu, lata temu, miesięcy temu, miesiące temu, miesiąc temu, w "
@@ -904,11 +905,9 @@ CONCEPTS: dict[C, str] = {
         "jest, czytałem, czytałam, śniło, śnił*, czy to normalne, w razie, nie sądzę, nie wydaje, artykuł, mógłby, "
         "mogłoby, czy może, czy można, czym jest, co robić przy, z ciekawości, ciekaw*, różnica między, czy od, czy "
         "po, jak się objawia, po czym poznać, czy to groźne, czy jest groźny, co oznacza, od ilu, poniżej ilu, "
-        "powyżej ilu, od jakiego poziomu, od jakiej wartości, się liczy, uznaje się, jaka jest norma, częsty skutek "
-        "uboczny, częste skutki uboczne, to skutek uboczny, pytam ogólnie, tak ogólnie pytam, pytam z ciekawości, czy "
-        "zawroty, czy częste są, czy to normalne że po, "
-        "częsty skutek uboczny, skutków ubocznych, od ilu się liczy, czy często, czy to częste, "
-        "jakie są objawy, do szkoły, na prezentację, na plakat"
+        "powyżej ilu, od jakiego poziomu, od jakiej wartości, uznaje się, jaka jest norma, częsty skutek uboczny, "
+        "częste skutki uboczne, pytam ogólnie, tak ogólnie pytam, pytam z ciekawości, czy zawroty, czy częste są, czy "
+        "to normalne że po"
     ),
     C.OTHERS: (
         "mama, mamy, mamę, matka, matki, matkę, tata, taty, tatę, ojciec, ojca, mąż, męża, żona, żony, żonę, syn, "
@@ -927,10 +926,9 @@ CONCEPTS: dict[C, str] = {
         "świeć panie, od dziecka, od urodzenia, leczy się, leczy sie, w irlandii, za granicą, w pracy, w niedzielę, w "
         "sobotę, w piątek, w czwartek, w środę, we wtorek, w poniedziałek, już dobrze, już w domu, wyszł* ze "
         "szpitala, rehabilitac*, sanatori*, pod opieką, w krakowie, w kościele, na urlopie, po zawale, dochodzi do "
-        "siebie, ma się lepiej, ma się dobrze, z pracy, na kamerce, na kamerze, przez telefon, jest u siebie, u "
-        "siebie w domu, w innym mieście, mieszka daleko, napisała że, napisał że, dzwoni z, dzwonił z, dzwoniła z, "
-        "dzwonił że, dzwoniła że, pisze z, pisał z, pisała z, w trasie, jest w trasie, z działki, z Londynu, "
-        "telefonuje z"
+        "siebie, ma się lepiej, ma się dobrze, z pracy, na kamerce, na kamerze, jest u siebie, w innym mieście, "
+        "mieszka daleko, napisała że, napisał że, dzwoni z, dzwonił z, dzwoniła z, dzwonił że, dzwoniła że, pisze z, "
+        "pisał z, pisała z, w trasie, jest w trasie, z działki, telefonuje z"
     ),
     C.MINE: "ja, mnie, mi, mam, mój, moja, moje, moim, mojej, jestem, czuję, sobie, czuje",
     C.DONT_KNOW: (
