@@ -82,7 +82,7 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
         return table.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
     number = any(w[0].isdecimal() for w in said)
     opened = _after_hesitation(said, words)
-    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)), " ".join(opened))):
+    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)), *opened)):
         if (intent := table.whole.get(candidate)) is not None:
             return intent
     if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
@@ -136,10 +136,10 @@ HESITATING = {  # what people begin with before they answer; taken off the front
 
 
 def _after_hesitation(said: Sequence[str], words: Lexicon) -> list[str]:
-    """The words after "well," and "oh,": "bueno pues por mí bien" is "por mí bien"."""
+    """What is left after "well," and "oh,": "bueno pues por mí bien" is "por mí bien"; shortest cut last."""
     small = _hesitating(words.code)
-    first = next((i for i, word in enumerate(said) if word not in small), 0)
-    return list(said[first:])
+    first = next((i for i, word in enumerate(said) if word not in small), len(said) - 1)
+    return [" ".join(said[i:]) for i in range(first, 0, -1)]
 
 
 @cache

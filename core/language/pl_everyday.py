@@ -6,6 +6,7 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "ciężko powiedzieć, ciężko mi powiedzieć ile, bo leje, leje deszcz, leje jak z cebra, iść na siłownię, "
         "nie umiem zmierzyć, nie umiem mierzyć, nie potrafię zmierzyć, nie wiem jak zmierzyć, nie wiem jak mierzyć, "
         "z całego serca, od serca, na sercu, umieram z głodu, umrzeć ze śmiechu, umieram ze śmiechu, wyciskanie na "
         "klatkę, ćwiczenia na klatkę, obwód klatki, klatka schodowa, klatce schodowej, klatkę schodową, klatki "
