@@ -450,3 +450,13 @@ def test_what_is_hard_to_say_and_the_rain_are_no_alarm(language: str, text: str)
 )
 def test_since_yesterday_is_not_over(language: str, text: str) -> None:
     assert answer_to_alarm(text, LANGUAGES[language]) is not Answer.OVER
+
+
+@pytest.mark.parametrize(
+    ("text", "energy"), [("siódemka", 7), ("taka piatka dzis", 5), ("ciężko powiedzieć, szóstka", 6)]
+)
+def test_a_rating_may_be_told_as_a_mark_at_school(text: str, energy: int) -> None:
+    chat = Chat(replace(ADA, language="pl")).due().says(text)
+    if not chat.readings("energy"):
+        chat = chat.says("tak")
+    assert chat.readings("energy")[0].value == energy
