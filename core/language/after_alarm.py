@@ -14,6 +14,7 @@ from core.language import ENGLISH, LANGUAGES, Lexicon, plain
 from core.language.cache import memoized
 from core.language.concepts import Answer, Concept
 from core.language.danger_signs import heard_of_alarm
+from core.language.days import weekday_and_time
 from core.language.phrases import Table, compiled, cut, read
 from core.language.text import bare_words
 
@@ -177,6 +178,8 @@ def said_of_alarm(text: str, words: Lexicon) -> Later | None:
             best, score = found, covered
     if best is Later.SAME and _of_a_thing(folded, words):
         return None
+    if best is Later.BETTER and weekday_and_time(text, words) != (None, None):
+        return None  # "better on Thursday", "mejor a las nueve"
     if best is not None:
         return best
     answer, covered = heard_of_alarm(text, words)

@@ -16,6 +16,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "operacion|covid",
         "es_normal|por_que_estoy|por_que_me & cansado|cansada|agujetas|duele*|dolor|calambre*|sed",
         "sin_motivo|sin_querer|sin_hacer_nada & perdido|peso|adelgaz*",
+        "he_dejado|deje|se_me_acabo|se_me_acabaron|se_me_han_acabado|me_olvide_de|se_me_olvido|no_tomo|no_he_tomado|"
+        "ya_no_tomo|me_he_quitado & pastilla*|medicina*|medicacion|medicamento*|insulina|inhalador|sintrom|"
+        "anticoagulante*",
     ),
     Question.FOOD: (
         "que|puedo|debo|cuanto|cuanta|cuantas & comer|como|comida|dieta|calorias|proteina*|azucar|pan|chocolate|"
@@ -36,6 +39,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "vas_a|va_a|me_escrib*|cada_cuanto|cuantas_veces & escrib*|mandar*|mensaje*|molestar*|preguntar* & "
         "todos_los_dias|cada_dia|a_diario|diario|mucho|cada_semana|todas_las_semanas|a_cada_rato|a_cada_hora|"
         "cada_cuanto|cuantas_veces",
+        "pa_que_es|para_que_es|pa_que_sirve_esto|de_que_va|que_me_vais_a|que_es_esto_que & esto|y_esto & !prueba|"
+        "numero|cinta",
+        "vas_a|va_a|me_vas|vais_a & lata|molestar|marear|agobiar & todos_los_dias|cada_dia|diario|siempre|mucho",
     ),
     Question.ILL: (
         "tengo|he_cogido|cogi|me_ha_dado|me_dio|estoy|con|pille|he_pillado|agarre|pesque|he_pasado|sali|di|tuve|"
@@ -59,6 +65,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!@|medico|entrenador*|coach|hago|pesarme|me_siento|me_encuentro|duermo|hoy|que_el",
         "pasame|paseme|ponme|pongame|cambiame|cambieme|muevame|mueveme|apuntame & lunes|martes|miercoles|jueves|"
         "viernes|sabado|sabados|domingo|domingos|otro_dia|otra_hora|tarde|manana & !@|medico|cita_con|foto",
+        "puedo_hacerlo|podria_hacerlo|puede_ser|podria_ser|podemos_hacerlo|se_puede|podriamos & los_lunes|los_martes|"
+        "los_miercoles|los_jueves|los_viernes|los_sabados|los_domingos|el_lunes|el_martes|el_miercoles|el_jueves|"
+        "el_viernes|el_sabado|el_domingo & !@|medico|pesarme|clase",
     ),
     Question.TAKE_OUT: (
         "borra*|borre*|quita*|quite*|elimina*|elimine*|anula*|anule*|saca|saque|tacha|descarta*|ignora|ignore & valor|"
@@ -118,7 +127,10 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "eres|es_usted & robot|bot|maquina|persona|humano|humana|real|medico|programa|ordenador",
     ),
     Question.THERE: ("estas_ahi|esta_ahi|sigues_ahi|sigue_ahi|hay_alguien|hay_alguien_ahi",),
-    Question.HOW_ARE_YOU: ("como_estas|que_tal_estas|como_te_va|como_esta_usted|que_tal_todo",),
+    Question.HOW_ARE_YOU: (
+        "como_estas|que_tal_estas|como_te_va|como_esta_usted|que_tal_todo",
+        "y_tu_que_tal|y_usted_que_tal|tu_que_tal|y_tu_como_estas|que_tal_tu",
+    ),
     Question.PHOTO: ("puedo|podria|te & mandar|mando|enviar|envio|subir & foto*|imagen|video|audio|nota_de_voz",),
     Question.HOW_LONG: ("cuanto|cuantos_minutos & tarda|dura|lleva|tardo|tiempo & !programa|semanas|curso|queda",),
     Question.HOW_OFTEN: (

@@ -857,6 +857,7 @@ CONCEPTS: dict[C, str] = {
 
 ANSWERS: dict[Answer, str] = {
     Answer.YES: (
+        "desde ayer, desde anoche, desde hoy, desde esta mañana, "
         "sí, si, sii, sip, ahora mismo, ahorita, a mí, me está pasando, todavía sigue, sigue, simón, "
         "sí po, obvio, claro, claro que sí, ajá, a mi ahora, sigo igual, en este momento, ahora, "
         "va a peor, empeora, cada vez peor, no para, no se quita, no se me quita, todavía, aún, exacto, "

@@ -191,6 +191,7 @@ WISHES = {
         "fenomenal;buenísimo"
     ),
     Intent.GREETING: split(
+        "feliz navidad;feliz navidad …;felices fiestas;feliz año;feliz año nuevo;felices pascuas;felices reyes;"
         "hola;hola …;buenos días;buenas tardes;buenas noches;buenas;qué tal;adiós;hasta luego;"
         "buen día;buenos días …;buenas tardes …;hasta mañana;chao"
     ),
@@ -204,6 +205,8 @@ WISHES = {
         "empezar …;preparado;preparada"
     ),
     Intent.NOT_WELL: split(
+        "estoy depre;hoy estoy depre;ando depre;estoy de bajón;tengo un día malo;hoy tengo el día malo;"
+        "estoy bajo de ánimo;estoy baja de ánimo;"
         "así así;asi asi;regulín;regulín regulán;ni fu ni fa;tirando;psé;pse;más o menos;voy tirando;"
         "un poco pachucho;un poco pachucha;"
         "mal;no me encuentro bien …;no me siento bien …;no estoy bien …;estoy enfermo …;"
@@ -263,6 +266,7 @@ WISHES = {
         "privado;no es asunto tuyo;sin respuesta;prefiero no responder;no lo digo"
     ),
     Intent.DONT_KNOW: split(
+        "no sabría …;no sabría decirte …;no sabría decirle …;"
         "ni idea …;no tengo ni idea …;no tengo idea;no tengo idea …;no sé …;no lo sé …;no sabría;no sabría decirte;"
         "no sabría decirle;yo qué sé;qué sé yo;vaya usted a saber;ni la más remota idea;no estoy seguro …;"
         "no estoy segura …;no me acuerdo …;no recuerdo …;no caigo;quién sabe …;"

@@ -89,8 +89,8 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     bare = stripped(full, words)
     opened = _after_hesitation(said, words)
     polite = table.polite
-    ways = (said, _without(said, polite), full, _without(full, polite), bare, _without(bare, polite), opened)
-    for candidate in dict.fromkeys(" ".join(way) for way in ways if way):
+    ways = (said, _without(said, polite), full, _without(full, polite), bare, _without(bare, polite))
+    for candidate in dict.fromkeys((*(" ".join(way) for way in ways if way), *opened)):
         if (intent := table.whole.get(candidate)) is not None:
             return intent
     if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
@@ -144,10 +144,10 @@ HESITATING = {  # what people begin with before they answer; taken off the front
 
 
 def _after_hesitation(said: Sequence[str], words: Lexicon) -> list[str]:
-    """The words after "well," and "oh,": "bueno pues por mí bien" is "por mí bien"."""
+    """What is left after "well," and "oh,": "bueno pues por mí bien" is "por mí bien"; shortest cut last."""
     small = _hesitating(words.code)
-    first = next((i for i, word in enumerate(said) if word not in small), 0)
-    return list(said[first:])
+    first = next((i for i, word in enumerate(said) if word not in small), len(said) - 1)
+    return [" ".join(said[i:]) for i in range(first, 0, -1)]
 
 
 @cache

@@ -31,6 +31,9 @@ _TENS = split(
     "dwadzieścia;trzydzieści;czterdzieści;pięćdziesiąt;sześćdziesiąt;siedemdziesiąt;osiemdziesiąt;dziewięćdziesiąt"
 )
 _HUNDREDS = split("sto;dwieście;trzysta;czterysta;pięćset;sześćset;siedemset;osiemset;dziewięćset")
+_MARKS = split(  # as marks at school: "dziś taka szóstka"
+    "jedynka;dwójka;trójka;czwórka;piątka;szóstka;siódemka;ósemka;dziewiątka;dziesiątka"
+)
 _SMALL_OF = split(  # genitive, from two: "około osiemdziesięciu dwóch"
     "dwóch;trzech;czterech;pięciu;sześciu;siedmiu;ośmiu;dziewięciu;dziesięciu;jedenastu;dwunastu;"
     "trzynastu;czternastu;piętnastu;szesnastu;siedemnastu;osiemnastu;dziewiętnastu"
@@ -61,6 +64,8 @@ def _numbers() -> dict[str, Decimal]:
         found[hundred] = 100 * h
         found |= {f"{hundred} {word}": 100 * h + n for word, n in small.items() if n}
     found |= {"raz": 1}
+    for n, mark in enumerate(_MARKS, start=1):
+        found |= {mark: n, f"{mark[:-1]}ę": n, f"{mark[:-1]}ą": n}
     found |= {f"stu {word}": 100 + n for word, n in of.items()} | {"stu": 100}
     one_and_a_half = {"półtora": D("1.5"), "półtorej": D("1.5")}
     return {**{word: D(n) for word, n in found.items()}, **one_and_a_half}

@@ -14,6 +14,8 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "goraczk*|chor*|bol|boli|kolan*|plec*|kontuzj*|ciaz*|operacj*|covid*",
         "czy_to_normalne|dlaczego|czemu & zmeczon*|zakwas*|boli|bola|skurcz*|pragnieni*",
         "bez_powodu|niechcacy|bez_przyczyny & schudl*|wag*",
+        "odstawil*|skonczyly_mi|skonczyl_mi|skonczyly_sie|zapomnial*|nie_biore|nie_wzielam|nie_wzialem|"
+        "przestalam_brac|przestalem_brac & tabletk*|lek|leki|lekow|lekarstw*|insulin*|inhalator*",
     ),
     Question.FOOD: (
         "co|czy|moge|ile|powinn* & jesc|jem|jedzeni*|diet*|kalori*|bialk*|cukier|cukru|chleb*|czekolad*|alkohol*|win*|"
@@ -32,6 +34,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "!dzis|dzisiaj|jutro|liczb*|wynik*",
         "bedziesz|bedziecie|bedzie_pan|bedzie_pani|jak_czesto|jak_czesto_bedziesz|ile_razy & pisac|pisal|pisala|"
         "pytac|pytal|zawracac|wysylac|odzywac & codziennie|co_dzien|czesto|co_tydzien|ciagle|bez_przerwy|razy",
+        "a_na_co_to|na_co_to|po_co_to|do_czego_to & !test*|badan*|liczb*|pomiar*|mierz*",
     ),
     Question.ILL: (
         "mam|zlapalam|zlapalem|zlapala|zlapalo|leze|jestem|dopadla|dopadlo|dopadl|rozlozyla|rozlozylo|"
@@ -61,6 +64,9 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "przestaw|przestawcie|przenies|przeniescie|przepisz|zapisz|przesun & mnie|mi|to & poniedzialek|poniedzialki|"
         "wtorek|wtorki|srode|srody|czwartek|czwartki|piatek|piatki|sobote|soboty|niedziele|inny_dzien|"
         "inna_godzine & !@|lekarz*",
+        "mozna|moze_byc|da_sie|moglabym|moglbym|moge & w_poniedzialki|w_poniedzialek|we_wtorki|we_wtorek|w_srody|"
+        "w_srode|w_czwartki|w_czwartek|w_piatki|w_piatek|w_soboty|w_sobote|w_niedziele & !@|lekarz*|waz*|zajecia|"
+        "nie_moge|przyjsc",
     ),
     Question.TAKE_OUT: (
         "usun|usunac|skasuj|skasowac|wykasuj|wykasowac|wykresl|wykreslic|wyrzuc|wyrzucic|anuluj|cofnij|"

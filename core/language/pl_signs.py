@@ -948,6 +948,7 @@ CONCEPTS: dict[C, str] = {
 
 ANSWERS: dict[Answer, str] = {
     Answer.YES: (
+        "od wczoraj, od rana, od dziś, od wczorajszego wieczora, "
         "tak, no, no tak, tak teraz, w tej chwili, u mnie, dzieje się, mnie to dotyczy, teraz, jasne, "
         "cały czas, trzyma, dalej boli, dalej, niestety tak, yhm, ta, jo, bez przerwy, od godziny, taa, "
         "taaa, tak tak, oczywiście, pewnie, zgadza się, owszem, dokładnie, nadal, wciąż, ciągle, "

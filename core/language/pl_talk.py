@@ -146,6 +146,7 @@ WISHES = {
         "zadzwoń do mnie;zadzwońcie do mnie;… z instruktorem …;… z instruktorką …;kontakt …"
     ),
     Intent.PAUSE: split(
+        "jestem w delegacji …;w delegacji …;jadę w delegację …;wyjeżdżam w delegację …;"
         "pauza;pauza …;przerwa;przerwa …;wstrzymaj;wstrzymaj …;urlop;na urlopie;na urlopie …;"
         "… na urlop …;wakacje;na wakacjach;… na wakacje …;… na wakacjach …;wyjeżdżam …;… przerwy …;"
         "… przerwę …;nie będzie mnie …;w szpitalu;… w szpitalu …;nie pisz do mnie do …;zawieś;"
@@ -194,6 +195,8 @@ WISHES = {
         "bardzo dobrze;wspaniale;doskonale;miło;ekstra;rewelacja;dziękuje;dzieki;cudownie;pięknie"
     ),
     Intent.GREETING: split(
+        "wesołych świąt;wesołych świąt …;szczęśliwego nowego roku;szczęśliwego nowego roku …;wszystkiego najlepszego;"
+        "wesołego alleluja;"
         "cześć;hej;dzień dobry;dobry wieczór;witam;witaj;siema;dobranoc;do widzenia;pa;dzień dobry …;"
         "cześć …;hejka;do zobaczenia;czesc;miłego dnia"
     ),
@@ -206,6 +209,7 @@ WISHES = {
         "zacznijmy;do dzieła;zaczynajmy"
     ),
     Intent.NOT_WELL: split(
+        "mam doła;mam dziś doła;mam zły dzień;mam gorszy dzień;jestem w dołku;nie mam humoru;"
         "tak sobie;tak sobie …;takie sobie;średnio;tak średnio;ujdzie;jako tako;może być lepiej;bywało lepiej;"
         "źle się czuję …;nie czuję się dobrze …;jestem chory …;jestem chora …;chory;chora;"
         "przeziębiony;przeziębiona;jestem przeziębiony;jestem przeziębiona;gorączka;mam gorączkę …;"

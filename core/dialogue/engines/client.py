@@ -276,8 +276,10 @@ def _danger(d: ClientStep, event: Text) -> bool:
         ours = isinstance(asking, AskingConditions) or (isinstance(asking, Setting) and asking.what in FINAL)
         awaited = safety.standing(d) is not None and not ours and intent_of(text, d.words) not in ENDS
         later = said_of_alarm(text, d.words) if awaited else None
-        if later in (Later.BETTER, Later.NOT_MEANT) and _coach_wrote_recently(d):
-            return False  # "better, I walk without my stick" answers the coach
+        if later in (Later.BETTER, Later.NOT_MEANT):
+            asked = everyday.question(d, text)
+            if _coach_wrote_recently(d) or (asked is not None and asked.question is Question.CHAT):
+                return False  # "better, I walk without my stick" answers the coach; "tell me a joke" was none
         if later is not None:
             safety.said_later(d, later)
         return later is not None

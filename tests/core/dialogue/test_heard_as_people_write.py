@@ -15,6 +15,8 @@ from core.dialogue.client.messages_to_coach import ClientIll
 from core.dialogue.client.states import AlarmAsked, Awaiting, Enrolling, Setting
 from core.dialogue.kit.events import FromCoach
 from core.dialogue.kit.messages import WhichPlace
+from core.language import LANGUAGES
+from core.language.danger_signs import Answer, answer_to_alarm
 from core.watching.flags import Code
 from tests.builders import ADA, Chat, Plan
 from tests.core.dialogue.test_arriving import arriving, asked
@@ -412,3 +414,49 @@ def test_no_wait_is_no_number_of_minutes() -> None:
 def test_having_had_breakfast_is_no_fainting() -> None:
     chat = Chat(replace(ADA, language="es")).says("con los zapatos puestos y desayunada")
     assert not isinstance(chat.state.asking, AlarmAsked)
+
+
+@pytest.mark.parametrize(
+    ("language", "sign", "text"),
+    [
+        ("pl", "boli mnie w klatce", "w środy nie mogę, lepiej wtorek albo czwartek"),
+        ("es", "me duele el pecho", "mejor a las nueve"),
+        ("es", "me duele el pecho", "cuéntame un chiste"),
+        ("ar", "صدري بيوجعني", "احكيلي نكتة"),
+    ],
+)
+def test_a_better_day_and_a_joke_asked_for_say_nothing_of_an_alarm(language: str, sign: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says(sign)
+    before = len(chat.raised)
+    assert before and len(chat.says(text).raised) == before
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("pl", "ciężko powiedzieć, siódemka"),
+        ("pl", "nie mogę iść na siłownię bo leje"),
+        ("ar", "ما بقدر روح النادي من المطر"),
+    ],
+)
+def test_what_is_hard_to_say_and_the_rain_are_no_alarm(language: str, text: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says(text)
+    assert not chat.raised and not isinstance(chat.state.asking, AlarmAsked)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("ar", "ركبتي بتوجعني من امبارح"), ("es", "me duele desde ayer"), ("pl", "boli od wczoraj")],
+)
+def test_since_yesterday_is_not_over(language: str, text: str) -> None:
+    assert answer_to_alarm(text, LANGUAGES[language]) is not Answer.OVER
+
+
+@pytest.mark.parametrize(
+    ("text", "energy"), [("siódemka", 7), ("taka piatka dzis", 5), ("ciężko powiedzieć, szóstka", 6)]
+)
+def test_a_rating_may_be_told_as_a_mark_at_school(text: str, energy: int) -> None:
+    chat = Chat(replace(ADA, language="pl")).due().says(text)
+    if not chat.readings("energy"):
+        chat = chat.says("tak")
+    assert chat.readings("energy")[0].value == energy
