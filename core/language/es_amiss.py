@@ -176,16 +176,17 @@ AMISS: dict[C, str] = {
         "me tragué, se tragó, no sé cuántas, no se cuantas, perdí la cuenta, entero, entera, me tragué todo"
     ),
     C.SENSELESS: (
-        "no contesta, no me contesta, no responde, no me responde, no reacciona, no despierta, no se despierta, "
-        "no abre los ojos, no me reconoce, no me conoce, no puede hablar, no puede respirar, ojos en blanco, "
-        "mirada fija, mirada perdida, mira fijo, pálid*, espuma, babe*, tirad*, desplom*, desmay*, se fue de lado, "
-        "sudando, bañad* en sudor, empapad*, agarrándose, agarrad* el pecho, se agarra, se toca el pecho, "
-        "se lleva la mano al pecho, le parten, le duele el pecho, le aprieta, dice cosas raras, "
-        "no dice cosas con sentido, no se le entiende, habla raro, desvaría, confundid*, desorientad*, tembl*, "
-        "tiembla, sacud*, hinchad*, ahog*, se ahoga, silb*, pita*, costillas, se le hunden, cara torcida, "
-        "cara caída, boca torcida, se le ha caído, quemad*, se tragó, convuls*, ataque, rígid*, ties*, "
-        "inconsciente, no es él, no es ella, vomit* sin parar, no para de, en el suelo, tirado en, tirada en, "
-        "está azul, se puso azul, está gris, se puso gris, blanco como, blanca como, pálido como, se cayó al suelo"
+        "no me contesta, no responde, no me responde, no reacciona, no despierta, no se despierta, no abre los ojos, "
+        "no me reconoce, no me conoce, no puede hablar, no puede respirar, ojos en blanco, mirada fija, mirada "
+        "perdida, mira fijo, pálid*, espuma, babe*, tirad*, desplom*, desmay*, se fue de lado, sudando, bañad* en "
+        "sudor, empapad*, agarrándose, agarrad* el pecho, se agarra, se toca el pecho, se lleva la mano al pecho, le "
+        "parten, le duele el pecho, le aprieta, dice cosas raras, no dice cosas con sentido, no se le entiende, habla "
+        "raro, desvaría, confundid*, desorientad*, tembl*, tiembla, sacud*, hinchad*, ahog*, se ahoga, silb*, pita*, "
+        "costillas, se le hunden, cara torcida, cara caída, boca torcida, se le ha caído, quemad*, se tragó, "
+        "convuls*, ataque, rígid*, ties*, inconsciente, no es él, no es ella, vomit* sin parar, no para de, en el "
+        "suelo, tirado en, tirada en, está azul, se puso azul, está gris, se puso gris, blanco como, blanca como, "
+        "pálido como, se cayó al suelo, incoherencias, puras incoherencias, dice incoherencias, tirado en el pasillo, "
+        "tirada en el pasillo"
     ),
     C.SKIP: (
         "me salto, salto, saltando, saltarme, dejo de poner*, dejar de poner*, dejo, dejado, no me pongo, "

@@ -163,7 +163,9 @@ CONCEPTS: dict[C, str] = {
         "fogonazos, relampagos en el ojo, se me apago un ojo, perdi vision"
     ),
     C.CONFUSED: (
-        "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino"
+        "confus*, desorientad*, aturdid*, perdid*, ido, ida, enredada la cabeza, atontad*, confundid*, no coordino, "
+        "dice incoherencias, puras incoherencias, dice puras incoherencias, incoherente, dice disparates, dice cosas "
+        "sin sentido, no dice más que tonterías sin sentido"
     ),
     C.LOST_BEARINGS: (
         "no sé dónde estoy, no se donde estoy, no sé qué día es, no se que dia es, no sé ni dónde estoy, "
@@ -368,46 +370,55 @@ CONCEPTS: dict[C, str] = {
     ),
     # medicines and poisons
     C.OVERDOSE: (
-        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis, "
-        "me las tome todas, tome todas, todo el frasco, el frasco entero, la caja completa, la caja entera, "
-        "toda la caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, tome de mas, "
-        "dosis doble, el doble de insulina, tomando doble, tome doble, en vez de una, en vez de 4, "
-        "unidades en vez de, dos veces la pastilla, cuatro veces la, todo el blister, tome demasiadas, "
-        "tome muchas pastillas, por despiste me tome, un monton de pastillas, un puñado de pastillas, "
-        "muchas pastillas, todas mis pastillas, demasiadas pastillas, pastillas de golpe, tome el doble, "
-        "me puse el doble, insulina dos veces, el doble de la pastilla, me inyecte de mas, tome dos veces, "
-        "dosis equivocada, me equivoque de pastilla, me equivoque de insulina, me meti el lunes martes, "
-        "lunes martes y miercoles, vacié el pastillero, vacie el pastillero"
+        "sobredosis, me pasé de dosis, me intoxiqu*, me envenené, intoxicación, intoxicad*, envenen*, doble dosis, me "
+        "las tome todas, tome todas, todo el frasco, el frasco entero, la caja completa, la caja entera, toda la "
+        "caja, caja de pastillas entera, todas las pastillas, me pase de pastillas, tome de mas, dosis doble, el "
+        "doble de insulina, tomando doble, tome doble, en vez de una, en vez de 4, unidades en vez de, dos veces la "
+        "pastilla, cuatro veces la, todo el blister, tome demasiadas, tome muchas pastillas, por despiste me tome, un "
+        "monton de pastillas, un puñado de pastillas, muchas pastillas, todas mis pastillas, demasiadas pastillas, "
+        "pastillas de golpe, tome el doble, me puse el doble, insulina dos veces, el doble de la pastilla, me inyecte "
+        "de mas, tome dos veces, dosis equivocada, me equivoque de pastilla, me equivoque de insulina, me meti el "
+        "lunes martes, lunes martes y miercoles, vacié el pastillero, vacie el pastillero, se ha tragado dos cajas, "
+        "se tragó dos cajas, me tragué dos cajas, me he tragado dos cajas, se ha tragado una caja, se tragó una caja, "
+        "me tragué una caja, se ha tragado la caja, se tragó la caja, me tragué la caja, se tomó dos cajas, me tomé "
+        "dos cajas, se ha tomado dos cajas, se tomó la caja entera, me tomé la caja entera"
     ),
     C.TOOK: (
         "tom*, tomé, tomado, tomó, trag*, ingerí, ingerid*, metí, inyect*, puse, puesto, pinché, bebí, "
         "me he puesto, comí, zampé, empastill*, tragué, trague, bebi, me metí, me meti, me chuté, me chute, "
         "me pinché, me puse"
     ),
-    C.SWALLOWED: ("trag*, tomó, tomado, comió, comido, comio, bebió, bebido, ingirió, se ha metido, engull*, se metió"),
-    C.TABLETS: (
-        "pastilla*, píldora*, pildora*, comprimido*, cápsula*, medicina*, medicamento*, medicación, "
-        "remedio*, paracetamol, ibuprofeno, aspirina*, sintrom, somnífero*, ansiolítico*, calmante*, "
-        "tranquilizante*, antidepresivo*, dosis, morfina, tramadol, diazepam, clonazepam, jarabe, gotas, "
-        "analgésico*, anticoagulante*, betabloqueante*, parches, ramipril, lisinopril, enalapril, "
-        "amlodipin*, furosemid*, metformin*, warfarin*, apixaban*, rivaroxaban*, zopiclon*, diazepam*, "
-        "lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, sertralin*, quetiapin*, simvastatin*, "
-        "atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, amitriptylin*, mirtazapin*, "
-        "citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, losartán, tabletas, "
-        "las de dormir, las de la tensión, metformina, caja, frasco, blister, pastillas, bote de pastillas"
+    C.SWALLOWED: (
+        "trag*, tomó, tomado, comió, comido, comio, bebió, bebido, ingirió, se ha metido, engull*, se metió, se ha "
+        "tragado, se tragó, me he tragado, se ha tomado"
     ),
-    C.INSULIN: "insulina*",
+    C.TABLETS: (
+        "pastilla*, píldora*, pildora*, comprimido*, cápsula*, medicina*, medicamento*, medicación, remedio*, "
+        "paracetamol, ibuprofeno, aspirina*, sintrom, somnífero*, ansiolítico*, calmante*, tranquilizante*, "
+        "antidepresivo*, dosis, morfina, tramadol, diazepam, clonazepam, jarabe, gotas, analgésico*, anticoagulante*, "
+        "betabloqueante*, parches, ramipril, lisinopril, enalapril, amlodipin*, furosemid*, metformin*, warfarin*, "
+        "apixaban*, rivaroxaban*, zopiclon*, diazepam*, lorazepam*, oxycod*, oxycont*, pregabalin*, gabapentin*, "
+        "sertralin*, quetiapin*, simvastatin*, atorvastatin*, *prolol*, bisoprolol*, atenolol*, digoxin*, zolpidem*, "
+        "amitriptylin*, mirtazapin*, citalopram*, codein*, tramadol*, orfidal, nolotil, tranquimazin, lexatin, "
+        "losartán, tabletas, las de dormir, las de la tensión, metformina, caja, frasco, blister, pastillas, bote de "
+        "pastillas"
+    ),
+    C.INSULIN: (
+        "insulina*, de la rápida, de la lenta, insulina rápida, insulina lenta, lantus, toujeo, tresiba, levemir, "
+        "novorapid, humalog, apidra"
+    ),
     C.TOO_MUCH: (
         "todas, todo, toda, entera, entero, el doble, doble, dos veces, de más, demás, demasiad*, sin querer, por "
-        "error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, un "
-        "montón, muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, de "
-        "golpe, tres veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, por "
-        "dos, ya las había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, repetí la "
-        "dosis, dos dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que "
-        "quedaban, que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, "
-        "revolví, más de la cuenta, más de lo que, equivocada, equivocado, equivocadas, caja entera, bote entero, "
-        "frasco entero, blíster entero, la caja, el bote, media caja, montones, muchísimas, un puñado, puñados, un "
-        "chingo, un chorro, un titipuchal, la tira de"
+        "error, por equivocación, equivoqu*, me confundí, confund*, en lugar de, en vez de, puñado, puño, un montón, "
+        "muchas, muchos, me pasé, pase, pasé, caja, tubo, blíster, bote, frasco, repetí, repetido, de golpe, tres "
+        "veces, el triple, doce, quince, veinte, treinta, varias, de una, otra vez, en total, mal, por dos, ya las "
+        "había tomado, ya la había tomado, se me olvidó que, me olvidé que, olvidé que ya, repetí la dosis, dos "
+        "dosis, de una sentada, de una vez, diez, dieciocho, cuarenta, cincuenta, todas las que, las que quedaban, "
+        "que quedaban, toda la caja, semana entera, lo que había, cuatro veces, cinco veces, mezclé, revolví, más de "
+        "la cuenta, más de lo que, equivocada, equivocado, equivocadas, caja entera, bote entero, frasco entero, "
+        "blíster entero, la caja, el bote, media caja, montones, muchísimas, un puñado, puñados, un chingo, un "
+        "chorro, un titipuchal, la tira de, envez de, enves de, en ves de, en lugar de la, dos cajas, tres cajas, las "
+        "cajas, dos blísters, dos frascos, dos botes"
     ),
     C.POISON: (
         "lejía, cloro, amoniaco, amoníaco, detergente, limpiador, matarratas, raticida, veneno, "
@@ -681,7 +692,10 @@ CONCEPTS: dict[C, str] = {
     C.GROIN: "entrepierna, ingle, partes intimas, genitales, entre las piernas, mis partes",
     C.FAST_RATE: "ciento cincuenta, ciento sesenta, ciento setenta, ciento ochenta, doscientas por minuto",
     C.METER: "glucometro, aparato, medidor, sensor, aparatito, maquinita",
-    C.SHAKY: "tembl*, tiembl*, sudor*, sudando, sudo, temblor*, temblequ*, sudad*",
+    C.SHAKY: (
+        "tembl*, tiembl*, sudor*, sudando, sudo, temblor*, temblequ*, sudad*, bañado en sudor, bañada en sudor, "
+        "empapado en sudor, empapada en sudor, chorreando sudor"
+    ),
     # a cry for help
     C.CRY: (
         "socorro, auxilio, sos, pidan ayuda, pide ayuda, manden ayuda, necesito ayuda urgente, necesito ayuda ya, "
@@ -711,7 +725,8 @@ CONCEPTS: dict[C, str] = {
         "fatal, me siento muy mal, rapido, urgente"
     ),
     C.CALL: (
-        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen"
+        "llam*, llamen, llama, llame, llamar, pidan, pide, manden, avis*, traigan, necesito, envíen, marca, marquen, "
+        "manda, mandá, mande, mandad, marcá, marque, llamá, avisá"
     ),
     C.AMBULANCE: (
         "ambulancia, ambulansia, 112, 911, 061, emergencias, urgencias, paramédico*, samu, bomberos, "
@@ -731,21 +746,21 @@ CONCEPTS: dict[C, str] = {
         "no es necesario llamar, no llames, no llamen, no necesito que"
     ),
     C.NO_AFTER: (
-        "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, para nada, "
-        "ni una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo, no he visto ninguna, ninguno gracias, "
-        "ninguno gracias a dios, ninguna gracias a dios, nada gracias a dios, nada por suerte, ninguno por suerte, "
-        "ninguna por suerte"
+        "no, ninguno, ninguna, ningún, nada, negativo, nunca, tampoco, cero, nada de nada, en absoluto, para nada, ni "
+        "una vez, ni una gota, ni pizca, jamás, ni asomo, ni por asomo, no he visto ninguna, ninguno gracias, ninguno "
+        "gracias a dios, ninguna gracias a dios, nada gracias a dios, nada por suerte, ninguno por suerte, ninguna "
+        "por suerte, no estuve, no estuve ni, no he estado, no he estado ni, no he tenido, no tuve ninguno, no tuve "
+        "ninguna, no estuve ni siquiera, no he estado ni siquiera, no he tenido ninguno, no he tenido ninguna"
     ),
     C.BETWEEN: (
-        "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, "
-        "notado, de, del, el, la, los, las, un, una, en, mi, me, algún, alguna, ningún, ninguna, ya, "
-        "más, hoy, por, ahora, estoy, estaba, está, es, son, sufro, padezco, señales, síntomas, signos, "
-        "tipo, ni, se, muy, al, tanto, realmente, aquí, momento, he tenido, le, te, nos, pienso, "
-        "pensando, pensar, algo, para, dado, da, dio, dan, dieron, a, con, cuando, esta, semana, "
-        "siquiera, apenas, rastro, señal, vez, veces, problema, problemas, problemas de, con el, con la, "
-        "en hacerme, solo, voy, va, habido, hubo, eso, eh, lo, cosas, ganas, han, ido, fue, era, raro, "
-        "volvió, vuelto, otra, ese, esa, tus, sus, gota, gotas, pizca, mancha, una sola, sola, clase, "
-        "clase de, tampoco, llamar, llames, llamen, últimos, días, por el momento, estos, este, mes"
+        "tengo, tuve, tenía, he, ha, hay, había, tenido, tener, siento, sentí, sentido, noto, noté, notado, de, del, "
+        "el, la, los, las, un, una, en, mi, me, algún, alguna, ningún, ninguna, ya, más, hoy, por, ahora, estoy, "
+        "estaba, está, es, son, sufro, padezco, señales, síntomas, signos, tipo, ni, se, muy, al, tanto, realmente, "
+        "aquí, momento, he tenido, le, te, nos, pienso, pensando, pensar, algo, para, dado, da, dio, dan, dieron, a, "
+        "con, cuando, esta, semana, siquiera, apenas, rastro, señal, vez, veces, problema, problemas, problemas de, "
+        "con el, con la, en hacerme, solo, voy, va, habido, hubo, eso, eh, lo, cosas, ganas, han, ido, fue, era, "
+        "raro, volvió, vuelto, otra, ese, esa, tus, sus, gota, gotas, pizca, mancha, una sola, sola, clase, clase de, "
+        "tampoco, llamar, llames, llamen, últimos, días, por el momento, estos, este, mes"
     ),
     C.AND: "y, e, &",
     C.NOR: "o, ni, u",
@@ -762,26 +777,31 @@ CONCEPTS: dict[C, str] = {
     C.PAST: (
         "el año pasado, año pasado, mes pasado, hace años, hace un año, hace meses, hace mucho, en el pasado, antes "
         "tenía, de niño, de niña, verano pasado, invierno pasado, años, meses, antes de la operación, antiguamente, "
-        "en su día, 19##, 20##, hace tiempo, de joven, de chica, de chico, de pequeño, de pequeña, de adolescente, "
-        "en la infancia, en mi juventud, cuando era, cuando tenía, en el colegio, en la universidad, quedó atrás, "
-        "ya curad*, ya superad*, hace veinte, hace diez, en aquella época, en el 98, en el 99, veces pasadas, en "
-        "los noventa, en los ochenta, nunca más, antes de la, el siglo pasado, de cría, de crío, de soltera, la vez "
+        "en su día, 19##, 20##, hace tiempo, de joven, de chica, de chico, de pequeño, de pequeña, de adolescente, en "
+        "la infancia, en mi juventud, cuando era, cuando tenía, en el colegio, en la universidad, quedó atrás, ya "
+        "curad*, ya superad*, hace veinte, hace diez, en aquella época, en el 98, en el 99, veces pasadas, en los "
+        "noventa, en los ochenta, nunca más, antes de la, el siglo pasado, de cría, de crío, de soltera, la vez "
         "pasada, de eso hace, mil años, tiempo atrás, años atrás, atrás hace, cuando nació, cuando nacieron, en la "
-        "mili, a los veinte, a los treinta, a los cuarenta, a los quince, a los 20, a los 30, a los 40, a los 15, "
-        "con veinte años, con quince años, hace ya, hace tanto, hace la tira, hace siglos, en mis tiempos, en mi "
-        "época, siendo joven, siendo niñ*, siendo adolescente, de recién casad*, en la adolescencia, cuando "
-        "estudiaba, cuando vivía, cuando trabajaba, en la escuela, de chaval, de chavala, de chiquit*, no me ha "
-        "vuelto, no ha vuelto, no volvió, no ha vuelto a, nunca volvió, ya superé, lo superé, superad*, de aquello, "
-        "en aquel entonces, por aquel entonces, aquella vez, aquel año, antaño, desde aquello, el verano aquel, en "
-        "pandemia, antes de jubilarme, chamaco, veintipocos, veintitantos, otra vida, de chiquito, de chiquita, "
-        "hace muchos años, en la uni, alla por, en el 88, del 88, recuperada, curada, ya estoy bien, operado y, "
-        "operada y, embarazada de mi, embarazada de ella, cuando estaba embarazada, a los ## intente, a los ## "
-        "intenté, a los ## tuve, a los ## me, a los ## años, con ## años, cuando tenia ##, en el servicio militar, "
-        "de chiquillo, de chiquilla, de mozo, de niño casi, de niña casi, hace dos semanas, hace tres semanas, hace "
-        "semanas, hace un par de semanas, hace unas semanas, hace quince días, hace cuatro semanas, la otra semana "
-        "me, nada desde entonces, bien desde entonces, desde entonces nada, desde entonces bien, desde entonces no, "
-        "desde entonces perfecto, desde entonces nunca, desde entonces llevo siempre, pasado lejano, tiempo lejano, "
-        "ya lejano"
+        "mili, a los veinte, a los treinta, a los cuarenta, a los quince, a los 20, a los 30, a los 40, a los 15, con "
+        "veinte años, con quince años, hace ya, hace tanto, hace la tira, hace siglos, en mis tiempos, en mi época, "
+        "siendo joven, siendo niñ*, siendo adolescente, de recién casad*, en la adolescencia, cuando estudiaba, "
+        "cuando vivía, cuando trabajaba, en la escuela, de chaval, de chavala, de chiquit*, no me ha vuelto, no ha "
+        "vuelto, no volvió, no ha vuelto a, nunca volvió, ya superé, lo superé, superad*, de aquello, en aquel "
+        "entonces, por aquel entonces, aquella vez, aquel año, antaño, desde aquello, el verano aquel, en pandemia, "
+        "antes de jubilarme, chamaco, veintipocos, veintitantos, otra vida, de chiquito, de chiquita, hace muchos "
+        "años, en la uni, alla por, en el 88, del 88, recuperada, curada, ya estoy bien, operado y, operada y, "
+        "embarazada de mi, embarazada de ella, cuando estaba embarazada, a los ## intente, a los ## intenté, a los ## "
+        "tuve, a los ## me, a los ## años, con ## años, cuando tenia ##, en el servicio militar, de chiquillo, de "
+        "chiquilla, de mozo, de niño casi, de niña casi, hace dos semanas, hace tres semanas, hace semanas, hace un "
+        "par de semanas, hace unas semanas, hace quince días, hace cuatro semanas, la otra semana me, nada desde "
+        "entonces, bien desde entonces, desde entonces nada, desde entonces bien, desde entonces no, desde entonces "
+        "perfecto, desde entonces nunca, desde entonces llevo siempre, pasado lejano, tiempo lejano, ya lejano, en el "
+        "8#, en el 9#, en el 7#, hace quince años, el día de mi boda, en mi boda, tuve .. en primavera, tuve .. en "
+        "verano, tuve .. en otoño, tuve .. en invierno, tuve .. la primavera pasada, tuve .. el otoño pasado, me dio "
+        ".. en primavera, me dio .. en verano, me dio .. en otoño, me dio .. en invierno, me dio .. la primavera "
+        "pasada, me dio .. el otoño pasado, sufrí .. en primavera, sufrí .. en verano, sufrí .. en otoño, sufrí .. en "
+        "invierno, sufrí .. la primavera pasada, sufrí .. el otoño pasado, pasé .. en primavera, pasé .. en verano, "
+        "pasé .. en otoño, pasé .. en invierno, pasé .. la primavera pasada, pasé .. el otoño pasado"
     ),
     C.NOW: (
         "ahora, ahora mismo, ahorita, hoy, otra vez, de nuevo, todavía, aún, sigo, sigue, "
@@ -799,11 +819,12 @@ CONCEPTS: dict[C, str] = {
         "se ha ido, se quitó, ya se fue, ya se me fue"
     ),
     C.IMAGINED: (
-        "y si, qué pasa si, si me, si tengo, si noto, debería, miedo a, miedo de, riesgo de, riesgo, "
-        "síntomas de, señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, "
-        "como se sabe, cómo saber, he leído, leí, soñé, sueño con, es normal, en caso de, puede dar, "
-        "puede causar, puede provocar, no creo, artículo, noticia, curiosidad, me preguntaba, "
-        "cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia entre, es peligroso"
+        "y si, qué pasa si, si me, si tengo, si noto, debería, miedo a, miedo de, riesgo de, riesgo, síntomas de, "
+        "señales de, prevenir, evitar, qué es, qué son, cómo sé si, cómo se sabe, como se sabe, cómo saber, he leído, "
+        "leí, soñé, sueño con, es normal, en caso de, puede dar, puede causar, puede provocar, no creo, artículo, "
+        "noticia, curiosidad, me preguntaba, cuáles son, cuando a alguien, qué hacer si, preocupa que, diferencia "
+        "entre, es peligroso, a partir de cuánto, desde cuánto, por debajo de cuánto, cuál es el valor, qué valores, "
+        "por saber en general, cuánto se considera, cuando se considera"
     ),
     C.OTHERS: (
         "madre, mamá, padre, papá, marido, esposo, esposa, mujer, hijo, hija, amigo, amiga, vecino, vecina, "
@@ -814,12 +835,15 @@ CONCEPTS: dict[C, str] = {
         "pibe, niño, niña, niños, niñas, niñit*, a uno le, uno le, una le, a una le"
     ),
     C.ELSEWHERE: (
-        "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año "
-        "pasado, mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, entierro, "
-        "hace un mes, de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, está mejor, recuper*, en "
-        "el trabajo, el otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo, "
-        "en otra ciudad, en otro país, en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de "
-        "sevilla, antier, de hace tiempo"
+        "tuvo, tenía, le dio, hospital, clínica, uci, uti, ingresad*, ingresaron, internad*, internaron, año pasado, "
+        "mes pasado, semana pasada, ayer, anoche, en paz descanse, murió, falleció, descanse, entierro, hace un mes, "
+        "de viaje, en tratamiento, ya en casa, ya esta en casa, ya está bien, está mejor, recuper*, en el trabajo, el "
+        "otro día, el lunes, el martes, el miércoles, el jueves, el viernes, el sábado, el domingo, en otra ciudad, "
+        "en otro país, en el extranjero, desde niño, desde niña, desde pequeño, desde pequeña, de sevilla, antier, de "
+        "hace tiempo, está al teléfono, al otro lado del teléfono, vive en otra, vive en otro, vive lejos, me mandó "
+        "un audio, me textea, me mandó un mensaje, por videollamada, está en el trabajo, está en su casa, me llamó "
+        "desde, me llama desde, me llamo desde, me escribe del, me escribe desde, me escribe de, por la cámara, en la "
+        "cámara, está en su piso, me acaba de marcar, me marcó desde, me acaba de poner que"
     ),
     C.MINE: "yo, me, mi, mí, tengo, estoy, siento, noto, mis, conmigo",
     C.DONT_KNOW: (
