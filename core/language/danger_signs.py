@@ -584,7 +584,7 @@ def _denied(r: _Read, spans: Sequence[Span]) -> bool | None:
         return any(i not in own and own & set(range(*span)) for i, span in r.at.get(C.NO, {}).items())
     chores = set(r.at.get(C.TASKS, {}).values())  # "no air, I do not even reach the bathroom"
     answers = [_no_before(r, span[0], own) for span in spans if span not in chores or len(spans) == 1]
-    if True in answers or _no_after(r, spans[-1][1]):
+    if True in answers or _no_after(r, spans[-1][1]) or any(_wholly_denied(r, b) for _, b in spans):
         return True
     crossed = any("," in r.said.gaps[i] for i in range(spans[0][0] + 1, spans[-1][0] + 1))
     return None if None in answers or (crossed and len(spans) < 3 and r.negative) else False
@@ -651,6 +651,12 @@ def _no_after(r: _Read, end: int) -> bool:
         if i == end and HARD & set(r.said.gaps[i]) - {"?"}:
             return False
     return False
+
+
+def _wholly_denied(r: _Read, end: int) -> bool:
+    """Whether a denial in so many words stands right behind: "a hypo I have not had once this week"."""
+    span = r.at.get(C.NO_AFTER, {}).get(end)
+    return span is not None and span[1] - end >= ROUND
 
 
 def _settled(r: _Read, spans: Sequence[Span]) -> bool:

@@ -796,7 +796,12 @@ CONCEPTS: dict[C, str] = {
         "par de semanas, hace unas semanas, hace quince días, hace cuatro semanas, la otra semana me, nada desde "
         "entonces, bien desde entonces, desde entonces nada, desde entonces bien, desde entonces no, desde entonces "
         "perfecto, desde entonces nunca, desde entonces llevo siempre, pasado lejano, tiempo lejano, ya lejano, en el "
-        "8#, en el 9#, en el 7#, hace quince años, el día de mi boda, en mi boda"
+        "8#, en el 9#, en el 7#, hace quince años, el día de mi boda, en mi boda, tuve .. en primavera, tuve .. en "
+        "verano, tuve .. en otoño, tuve .. en invierno, tuve .. la primavera pasada, tuve .. el otoño pasado, me dio "
+        ".. en primavera, me dio .. en verano, me dio .. en otoño, me dio .. en invierno, me dio .. la primavera "
+        "pasada, me dio .. el otoño pasado, sufrí .. en primavera, sufrí .. en verano, sufrí .. en otoño, sufrí .. en "
+        "invierno, sufrí .. la primavera pasada, sufrí .. el otoño pasado, pasé .. en primavera, pasé .. en verano, "
+        "pasé .. en otoño, pasé .. en invierno, pasé .. la primavera pasada, pasé .. el otoño pasado"
     ),
     C.NOW: (
         "ahora, ahora mismo, ahorita, hoy, otra vez, de nuevo, todavía, aún, sigo, sigue, "
@@ -857,7 +862,6 @@ CONCEPTS: dict[C, str] = {
 
 ANSWERS: dict[Answer, str] = {
     Answer.YES: (
-        "desde ayer, desde anoche, desde hoy, desde esta mañana, "
         "sí, si, sii, sip, ahora mismo, ahorita, a mí, me está pasando, todavía sigue, sigue, simón, "
         "sí po, obvio, claro, claro que sí, ajá, a mi ahora, sigo igual, en este momento, ahora, "
         "va a peor, empeora, cada vez peor, no para, no se quita, no se me quita, todavía, aún, exacto, "

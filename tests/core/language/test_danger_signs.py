@@ -864,3 +864,44 @@ def test_a_thing_nearby_a_spray_of_no_use_and_an_s_hide_no_sign(language, typed)
 def test_fingers_down_the_throat_are_an_eating_worry_not_a_sore_throat():
     found = heard("nach jedem essen steck ich mir den finger in den hals, kann nicht aufhören", "de")
     assert found.sign == "eating_worry"
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("es", "mareada no estuve ni siquiera al pararme rápido"),
+        ("pl", "niedocukrzenia nie miałam ani razu w tym tygodniu"),
+        ("pl", "duszności nie mam ani na schodach ani leżąc"),
+    ],
+)
+def test_a_denial_in_so_many_words_denies_whatever_follows(language, typed):
+    assert heard(typed, language) is None
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("es", "se me durmió el brazo, no noto nada"),
+        ("es", "me duele el pecho, no tengo ninguna fuerza"),
+        ("pl", "boli mnie klatka, nie mam żadnych sił"),
+        ("pl", "świeża krew w stolcu"),
+        ("ar", "درت البخاخ والو صدري ضايق"),
+    ],
+)
+def test_what_cannot_be_done_or_does_not_help_denies_no_complaint(language, typed):
+    assert heard(typed, language).certain
+
+
+@pytest.mark.parametrize(
+    ("language", "typed"),
+    [
+        ("es", "me hierve la sangre con el papeleo"),
+        ("es", "purgué los radiadores esta mañana"),
+        ("pl", "krew oddana do badania"),
+        ("pl", "gulasz się dusi to mam chwilę na ćwiczenia"),
+        ("ar", "بكرا سحب دم وانا صايمة"),
+        ("ar", "شربت الدوا ديالي فالوقت"),
+    ],
+)
+def test_figures_of_speech_and_errands_are_no_signs(language, typed):
+    assert heard(typed, language) is None
