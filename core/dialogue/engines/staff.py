@@ -458,7 +458,7 @@ def _last(d: StaffStep, card: CardFact, measures: Sequence[str], asked: Request)
     if asked is Request.PICTURE and (key in cards_of.drawable(card) or key not in lines):
         return False
     d.ask(None)
-    d.say(tm.LastSaid(card.name, key, lines.get(key)), *about(card.client_id))
+    d.say(sm.LastSaid(card.name, key, lines.get(key)), *about(card.client_id))
     return True
 
 
