@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.rendering.phrases import names, phrase
 from bot.rendering.phrases.staff_card import result_line
 from bot.rendering.voice import N_, Html, Voice
+from core.dialogue.staff import messages as sm
 from core.dialogue.staff import talk_messages as tm
 
 SHOWN = 300  # characters of the words that are asked about
@@ -91,8 +92,8 @@ def new_day(said: tm.NewDay, v: Voice) -> str:
     return v.say("The check-in of {name}: {day}.", name=v.name(said.name), day=v.weekday(said.weekday))
 
 
-@phrase(tm.LastSaid)
-def last_said(said: tm.LastSaid, v: Voice) -> Html:
+@phrase(sm.LastSaid)
+def last_said(said: sm.LastSaid, v: Voice) -> Html:
     name = v.name(said.name)
     if said.line is None:
         return v.say("{measure}: {name} has not sent any yet.", measure=names.measure(v, said.measure), name=name)

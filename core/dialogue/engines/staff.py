@@ -385,7 +385,11 @@ def _asked_of_one(d: StaffStep, text: str) -> bool:
             d.ask(None)
             d.say(tm.TheirsToDo(only.name, asked.value), *about(only.client_id))
             return True
-        if asked in (Request.LAST, Request.PICTURE) and measures and _last(d, only, measures, asked):
+        if (
+            measures
+            and (asked is Request.LAST or (asked is Request.PICTURE and Request.PICTURE not in found))
+            and _last(d, only, measures, asked)
+        ):
             return True
         if asked in (Request.ADD, Request.DROP) and (more in _ticked(d, only)) is (asked is Request.ADD):
             more = ""  # it is so already: the list as it is
@@ -458,7 +462,7 @@ def _last(d: StaffStep, card: CardFact, measures: Sequence[str], asked: Request)
     if asked is Request.PICTURE and (key in cards_of.drawable(card) or key not in lines):
         return False
     d.ask(None)
-    d.say(tm.LastSaid(card.name, key, lines.get(key)), *about(card.client_id))
+    d.say(sm.LastSaid(card.name, key, lines.get(key)), *about(card.client_id))
     return True
 
 

@@ -139,6 +139,15 @@ class CardLine:
 
 
 @dataclass(frozen=True, slots=True)
+class LastSaid:
+    """The newest value of one measure of a client; line: None if there is none."""
+
+    name: str
+    measure: str
+    line: CardLine | None
+
+
+@dataclass(frozen=True, slots=True)
 class CardSaid:
     """One client: plan, cautions, last readings with bands and verdicts, open flags, the note."""
 

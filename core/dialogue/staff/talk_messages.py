@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from core.dialogue.staff.messages import CardLine
 from core.judging.chart_data import PressureWeekChart, RatingLine, TrendChart
 
 
@@ -80,15 +79,6 @@ class NewDay:
 
     name: str
     weekday: int
-
-
-@dataclass(frozen=True, slots=True)
-class LastSaid:
-    """The newest value of one measure of a client; line: None if there is none."""
-
-    name: str
-    measure: str
-    line: CardLine | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -165,6 +165,12 @@ ENGLISH: dict[Request, str] = {
     Request.THREAD: "messages of", Request.STAND_IN: "who stands in for", Request.INVITE: "invite somebody like",
     Request.REPORT: "practice report with", Request.NEEDS_ME: "who needs me like", Request.CASELOAD: "my clients and",
     Request.WEEK: "this week with",
+    Request.CORRECT: "delete the last reading of", Request.ADD: "add blood pressure for",
+    Request.DROP: "no more waist for",
+    Request.PRIVATE: "hide the numbers of", Request.DAY: "change to Friday the day of", Request.PAUSE: "pause",
+    Request.HAND_OVER: "transfer", Request.BASELINE: "new baseline for", Request.RENAME: "rename",
+    Request.END: "delete", Request.DONE: "done with", Request.LAST: "last weight of", Request.ABOUT: "why is it about",
+    Request.DONE_THEM: "rang her about", Request.DIGEST_DAY: "digest on Friday with", Request.QUIET: "mute",
 }  # fmt: skip
 Act = Callable[[Subject], tuple[StaffState | None, Event]]
 COMMANDS = tuple(dict.fromkeys(row.name for table in (STAFF, CLIENT) for row in table))

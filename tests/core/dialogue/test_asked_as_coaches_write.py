@@ -274,13 +274,13 @@ def test_a_line_about_what_was_done_is_not_taken_from_a_request_about_somebody_e
 def test_a_request_is_not_the_name_of_somebody_new() -> None:
     at = office().presses("invite").says("note for Ada: prefers mornings")
     assert at.did(fx.Invite) == [] and notes(at) == ["prefers mornings"]
-    assert [one.name for one in office().presses("invite").says("Rose Page").did(fx.Invite)] == ["Rose Page"]
+    assert [one.for_name for one in office().presses("invite").says("Rose Page").did(fx.Invite)] == ["Rose Page"]
 
 
 def test_the_last_value_is_told_where_there_is_no_picture_yet() -> None:
-    said = office().says("what did Ben weigh").heard(tm.LastSaid)
+    said = office().says("what did Ben weigh").heard(sm.LastSaid)
     assert (said.name, said.measure) == ("Ben", "weight") and said.line.amount.value == 92
-    assert office().says("what was Ben's last waist").heard(tm.LastSaid).line is None
+    assert office().says("what was Ben's last waist").heard(sm.LastSaid).line is None
     twice = replace(BEN, history=readings("weight", "92", "90"))
     assert office(ADA, twice).says("Ben's weight").kinds == ["ClientPicture"]
     assert office(ADA, twice).says("how much does Ben weigh").kinds == ["LastSaid"]
