@@ -39,10 +39,10 @@ from core.measures.own_question import OWN_QUESTION
 from core.measures.weight import WEIGHT
 from core.quantity import Amount, Better, Unit
 from core.reading import How, Reading
-from core.understanding.answers_in_text import whole_numbers
+from core.understanding.answers_in_text import Answer, whole_numbers
 from core.understanding.health_facts import HealthFact, Stance, What, health_in
 from core.understanding.plausibility import DoubtKind, doubt
-from core.understanding.stories import tells
+from core.understanding.stories import sure
 
 ADULT = 18
 OLDEST = 110
@@ -416,7 +416,9 @@ def _rating(d: ClientStep, asking: Enrolling, value: str, event: Text | Press) -
         choices = (Choice("number", f"e:rating:{n}", str(n)) for n in heard.either)
         d.say(m.AskEither(measure.key, heard.either), tuple(choices), needed.choices_for("rating")[-1])
         return True
-    if not isinstance(heard, Understood) or heard.value not in measure.bounds.possible or tells(value, d.words):
+    if heard is not None:  # "oh I forgot, I take metformin" is no zero
+        (heard,) = (a.heard for a in sure((Answer(measure.key, heard),), value, d.words, measure))
+    if not isinstance(heard, Understood) or heard.value not in measure.bounds.possible:
         return False
     ref = event.ref if isinstance(event, Text) else ""
     reading = Reading(

@@ -218,11 +218,11 @@ def _text(d: ClientStep, event: Text) -> None:
         return
     if event.edited and _edited(d, event):
         return
-    if d.facts.status is Status.LEFT:
-        after_leaving(d, text)
-        return
     if (data := buttons.typed(d, text)) is not None:
         buttons.act(d, Press(event.at, data, event.ref))
+        return
+    if d.facts.status is Status.LEFT:
+        after_leaving(d, text)
         return
     if isinstance(asking, Enrolling) and _for_needed_fact(d, event, asking):
         return
