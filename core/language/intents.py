@@ -81,9 +81,11 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     if not said:
         return table.whole.get("".join(c for c in folded if not c.isspace())[:1]) if folded else None
     number = any(w[0].isdecimal() for w in said)
-    opened = _after_hesitation(said, words)
-    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)), *opened)):
+    for candidate in dict.fromkeys((" ".join(said), " ".join(_without(said, table.polite)))):
         if (intent := table.whole.get(candidate)) is not None:
+            return intent
+    for candidate in _after_hesitation(said, words):
+        if (intent := table.whole.get(candidate)) in HESITANT_ANSWERS:
             return intent
     if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
         return meant
@@ -125,6 +127,7 @@ def _supposes(text: str, said: Sequence[str], words: Lexicon) -> bool:
     return not any((rest + " ").startswith(" ".join(bare_words(plain(p))) + " ") for p in follow)
 
 
+HESITANT_ANSWERS = frozenset({Intent.YES, Intent.NO, Intent.LATER, Intent.SKIP})
 HESITATING = {  # what people begin with before they answer; taken off the front only: "muy bueno" is no "muy"
     "en": "well oh ok okay so hm hmm um er ah right",
     "es": "pues bueno bien mira mire oye uy ay ah eh hm hmm hombre vale venga ya",
