@@ -87,11 +87,13 @@ def intent_of(text: str, words: Lexicon) -> Intent | None:
     number = any(w[0].isdecimal() for w in said)
     full = in_full(said, words)
     bare = stripped(full, words)
-    opened = _after_hesitation(said, words)
     polite = table.polite
     ways = (said, _without(said, polite), full, _without(full, polite), bare, _without(bare, polite))
-    for candidate in dict.fromkeys((*(" ".join(way) for way in ways if way), *opened)):
+    for candidate in dict.fromkeys(" ".join(way) for way in ways if way):
         if (intent := table.whole.get(candidate)) is not None:
+            return intent
+    for candidate in _after_hesitation(said, words):
+        if (intent := table.whole.get(candidate)) in HESITANT_ANSWERS:
             return intent
     if len(said) > 1 and (meant := destroys(text, words, ENGLISH)) is not None:
         return meant
@@ -133,6 +135,7 @@ def _supposes(text: str, said: Sequence[str], words: Lexicon) -> bool:
     return not any((rest + " ").startswith(" ".join(bare_words(plain(p))) + " ") for p in follow)
 
 
+HESITANT_ANSWERS = frozenset({Intent.YES, Intent.NO, Intent.LATER, Intent.SKIP})
 HESITATING = {  # what people begin with before they answer; taken off the front only: "muy bueno" is no "muy"
     "en": "well oh ok okay so hm hmm um er ah right",
     "es": "pues bueno bien mira mire oye uy ay ah eh hm hmm hombre vale venga ya",
