@@ -202,7 +202,8 @@ def ask_next(d: ClientStep, *, quietly: bool = False) -> None:
         return
     d.become(agenda=tuple(rest))
     if measure.series:
-        open_pressure_week(d)
+        if not (d.state.day is not None and d.facts.plan.closes_on(d.state.day)):  # nothing is asked after the last one
+            open_pressure_week(d)
         ask_next(d)
         return
     ask(d, measure)

@@ -55,8 +55,8 @@ def finish(d: ClientStep, not_asked: date | None = None) -> None:
     check_ins = {day: kept for day, kept in d.facts.check_ins if day != not_asked}
     check_ins |= {date.fromisoformat(e.day): True for e in d.effects if isinstance(e, Answered)}
     d.ask(None)
-    d.become(day=None, agenda=(), noted=(), told=())
-    d.do(CancelTimer("follow_up"), CancelTimer("snooze"))
+    d.become(day=None, agenda=(), noted=(), told=(), pressure=None)
+    d.do(*(CancelTimer(kind) for kind in ("follow_up", "snooze", "pressure", "pressure_end")))
     d.do(ChangeClient("plan", plan), ChangeClient("status", Status.FINISHED))
     whole = _report(d, programme, check_ins)
     hidden = frozenset(key for key, measure in MEASURES.items() if d.hidden(measure))

@@ -13,7 +13,7 @@ from core.care import NumberVisibility, Plan, Programme, Status
 from core.dialogue.client import messages as m
 from core.dialogue.client import messages_to_coach as cm
 from core.dialogue.client import report_messages as rm
-from core.dialogue.client.effects import ChangeClient, NotAsked, NotifyCoach
+from core.dialogue.client.effects import CancelTimer, ChangeClient, NotAsked, NotifyCoach
 from core.dialogue.client.facts import GoalFact
 from core.dialogue.client.report import Report
 from core.dialogue.staff import messages as sm
@@ -257,3 +257,13 @@ def test_a_template_takes_no_ones_programme() -> None:
     from core.dialogue.staff.plan import for_anybody
 
     assert for_anybody(Plan(programme=Programme(date(2026, 3, 2), 12))).programme is None
+
+
+def test_no_blood_pressure_week_begins_at_the_last_check_in_or_outlives_the_programme() -> None:
+    chat = twelve_weeks()
+    both = replace(chat.facts.plan, measures=(*chat.facts.plan.measures, "blood_pressure"))
+    chat.facts = replace(chat.facts, plan=both)
+    chat = checked_in(chat)
+    assert chat.facts.status is Status.FINISHED and chat.state.pressure is None
+    assert not any(isinstance(x.message, m.PressureWeekOpens) for x in chat.effects if hasattr(x, "message"))
+    assert CancelTimer("pressure") in chat.did(CancelTimer)
