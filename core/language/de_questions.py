@@ -229,11 +229,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.GOAL: (
         "ich_mochte|ich_will|ich_wurde_gern|mein_ziel|ich_hoffe & abnehmen|verlieren|erreichen|runter|kommen & "
-        "kilo*|kg|gewicht|cm|taille|sommer|weihnachten|juni|juli & !hilfe|nicht",
+        "kilo*|kg|cm|sommer|weihnachten|juni|juli & !hilfe|nicht",
         "vergiss|streich|andere|losche|zeig & ziel",
     ),
     Question.NO_WEIGHT: (
-        "will_nicht|mochte_nicht|nicht_mehr|lieber_nicht|hasse|ohne|lass & wiegen|gewogen|waage|gewicht_weg|"
+        "will_nicht|mochte_nicht|nicht_mehr|lieber_nicht|hasse|lass & wiegen|gewogen|waage|gewicht_weg|"
         "das_gewicht_weg & "
         "!heute|taglich|jeden|jetzt",
     ),

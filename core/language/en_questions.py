@@ -249,7 +249,7 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "forget|drop|cancel|scrap|change|delete|remove|see|show & goal|target & !you",
     ),
     Question.NO_WEIGHT: (
-        "dont_want_to|do_not_want_to|no_more|stop|rather_not|hate|leave|without & "
+        "dont_want_to|do_not_want_to|no_more|stop|rather_not|hate|leave & "
         "weigh|weighed|weighing|my_weight_out|weigh_ins|the_scales|weight_out & !daily|every_day|so_often|today|"
         "this_week|now",
     ),

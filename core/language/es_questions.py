@@ -232,11 +232,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.GOAL: (
         "quiero|quisiera|me_gustaria|mi_meta|mi_objetivo & perder|bajar|llegar|adelgazar & "
-        "kilo*|kg|peso|cm|cintura|verano|navidad & !ayuda|no",
+        "kilo*|kg|cm|verano|navidad & !ayuda|no",
         "olvida|quita|cambia|borra|ver & meta|objetivo",
     ),
     Question.NO_WEIGHT: (
-        "no_quiero|no_quisiera|prefiero_no|odio|deja|sin & pesarme|pesar|bascula|mi_peso_fuera|"
+        "no_quiero|no_quisiera|prefiero_no|odio|deja & pesarme|pesar|bascula|mi_peso_fuera|"
         "el_peso_fuera & !hoy|ahora|diario",
         "no_me_quiero|ya_no_quiero|no_me_vuelvo_a|paso_de|no_pienso & pesarme|pesar|bascula & !hoy|ahora",
     ),

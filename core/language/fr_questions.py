@@ -217,11 +217,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
     ),
     Question.GOAL: (
         "je_veux|je_voudrais|j_aimerais|mon_objectif|mon_but & perdre|descendre|arriver|atteindre|maigrir & "
-        "kilo*|kg|poids|cm|taille|ete|noel & !aide|pas",
+        "kilo*|kg|cm|ete|noel & !aide|pas",
         "oublie|enleve|change|supprime|voir & objectif|but",
     ),
     Question.NO_WEIGHT: (
-        "je_ne_veux_pas|veux_plus|veux_pas|je_prefere_ne_pas|je_deteste|sans & me_peser|peser|pesee|balance & "
+        "je_ne_veux_pas|veux_plus|veux_pas|je_prefere_ne_pas|je_deteste & me_peser|peser|pesee|balance & "
         "!aujourd|jour|maintenant",
     ),
     Question.BODY: (

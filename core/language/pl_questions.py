@@ -215,13 +215,11 @@ QUESTIONS: dict[Question, tuple[str, ...]] = {
         "siostra & !lat_temu|film|telefon",
     ),
     Question.GOAL: (
-        "chce|chcialabym|chcialbym|moj_cel & schudnac|zrzucic|osiagnac|zejsc & kilo*|kg|waga|wage|cm|talia|lata|"
-        "swiat & "
-        "!pomoc|nie",
+        "chce|chcialabym|chcialbym|moj_cel & schudnac|zrzucic|osiagnac|zejsc & kilo*|kg|cm|lata|swiat & !pomoc|nie",
         "zapomnij|usun|zmien|skasuj|pokaz & cel",
     ),
     Question.NO_WEIGHT: (
-        "nie_chce|wole_nie|nie_bede|nienawidze|bez & wazyc|sie_wazyc|wazenia|wagi & !dzis|dzisiaj|codziennie|teraz",
+        "nie_chce|wole_nie|nie_bede|nienawidze & wazyc|sie_wazyc|wazenia|wagi & !dzis|dzisiaj|codziennie|teraz",
     ),
     Question.BODY: (
         "czy_jestem|jestem|czuje_sie|nienawidze|wstydze & "

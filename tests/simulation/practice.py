@@ -200,7 +200,7 @@ PLANTED: dict[Code, tuple[int, dict[str, Any]]] = {
         },
     ),
     Code.BP_LOW: (10, {"plan": plan("blood_pressure")}),
-    Code.ENERGY_DROPPED: (7, {"answers": {"energy": steps_to((0, "7"), (7, "3"), (8, "7"))}}),
+    Code.ENERGY_DROPPED: (7, {"answers": {"energy": steps_to((0, "7"), (7, "2"), (8, "7"))}}),
     Code.RETEST_MISSED: (6, {"answers": {"waist": lambda week: "" if 4 <= week < 8 else "92 cm"}}),
     Code.BP_WEEK_SHORT: (1, {"plan": plan("blood_pressure"), "also": {0: [(1, say("131/82")), (25, say("129/81"))]}}),
     Code.STUCK_ENROLLING: (3, {"status": "enrolling", "since": 3}),

@@ -349,7 +349,8 @@ def unclear(d: ClientStep, asking: Enrolling) -> None:
     d.ask(replace(asking, tries=asking.tries + 1))
     rows = needed.rows_for(d, asking.question, asking.chosen)
     if asking.tries == 0:
-        d.say(WhichPlace(()) if asking.question == "zone" else m.EnrolUnclear(asking.question), *rows)
+        nowhere = asking.question == "zone"
+        d.say(WhichPlace(()) if nowhere else m.EnrolUnclear(asking.question), *rows)
     else:
         coach = ((Choice("word_to_coach", "word", d.facts.coach_name),),) if d.facts.coach_name else ()
         d.say(em.EnrolStillUnclear(skippable=asking.question not in AGE), *rows, *coach)

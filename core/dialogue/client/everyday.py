@@ -25,6 +25,7 @@ from core.dialogue.client import (
 )
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend
+from core.dialogue.client.needed import FIRST_RATING
 from core.dialogue.client.open_question import put_again
 from core.dialogue.client.states import AlarmAsked, Awaiting, Confirming, Setting
 from core.dialogue.client.step import ClientStep
@@ -155,7 +156,7 @@ def about_the_week(d: ClientStep, text: str) -> bool:
         return False
     since = min(d.today - SAME_WEEK, d.state.day or d.today)
     lately = [r for r in d.facts.history if r.counts and d.facts.local(r.taken_at).date() >= since]
-    rated = [r for r in lately if r.measure == "energy"] or (lately if d.asking is not None else [])
+    rated = [r for r in lately if r.measure == FIRST_RATING.key] or (lately if d.asking is not None else [])
     if not rated:
         return False
     reading = rated[-1]

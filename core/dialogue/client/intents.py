@@ -20,12 +20,12 @@ from core.understanding.answers_in_text import names_in
 def act_on_intent(d: ClientStep, intent: Intent, text: str) -> None:
     """Act on an intent: as an answer to the open question, else as the command it stands for, else on its own."""
     match intent:
+        case Intent.HELP if (named := _named(d, text)) is not None:  # "how do I measure my waist?"
+            card(d, named)
         case Intent.HELP if isinstance(d.asking, Awaiting) and opens_a_question(text, d.words):
             card(d, d.asking.measure)  # "how is that done?" asks for the one that is open
         case Intent.WHY | Intent.DONT_KNOW if isinstance(d.asking, Awaiting):
             card(d, d.asking.measure)
-        case Intent.HELP if (named := _named(d, text)) is not None:  # "how do I measure my waist?"
-            card(d, named)
         case Intent.NO if isinstance(d.asking, Awaiting):
             check_in.skip(d)
         case Intent.COACH if d.facts.coach_name and in_passing(text, d.words):

@@ -198,7 +198,7 @@ def test_a_day_in_a_sentence_is_no_pressure() -> None:
 def test_what_weighs_on_somebody_is_heard_while_they_choose_a_time(language: str, text: str) -> None:
     later = {"de": "später", "fr": "plus tard"}[language]
     chat = Chat(replace(ADA, language=language)).due().says("7").says(later).says(text)
-    assert chat.heard(m.WeekNoted) and chat.heard(m.SnoozeWhen)
+    assert chat.heard(m.Plainly).key == "grief" and not chat.did(e.Record)
 
 
 @pytest.mark.parametrize(
