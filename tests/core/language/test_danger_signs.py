@@ -905,3 +905,26 @@ def test_what_cannot_be_done_or_does_not_help_denies_no_complaint(language, type
 )
 def test_figures_of_speech_and_errands_are_no_signs(language, typed):
     assert heard(typed, language) is None
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "معدل القلب في المساء 70",
+        "نبض القلب بعد المشي 88",
+        "مشيت المسافة وقلبي 72",
+        "قست القلب قبل المشي",
+        "لفيت الشريط حول الصدر، المقاس 96",
+        "كتفي بعد المشي",
+        "ذراعي اليسرى والمقياس",
+    ],
+)
+def test_an_arabic_word_with_the_article_is_no_pain(typed):
+    assert recognise(typed, words_for("ar")) is None
+
+
+@pytest.mark.parametrize("typed", ["ألمٌ في الصدر", "ألمني صدري", "في صدري ألمًا شديدا", "ألمي في الصدر", "بألم في صدري"])
+def test_pain_in_its_arabic_forms_is_heard(typed):
+    found = recognise(typed, words_for("ar"))
+    assert found is not None
+    assert (found.sign, found.level) == ("chest_pain", Level.EMERGENCY)
