@@ -11,7 +11,7 @@ from core.language.ar_requests import JOINTS, REQUESTS
 from core.language.ar_signs import ANSWERS, CONCEPTS
 from core.language.ar_talk import CALENDAR, DESTROYS, NO_INTENTS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
@@ -237,7 +237,7 @@ ARABIC = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["ar"],
-    no_slips=NO_SLIPS["ar"],
+    literal_words=LITERAL_WORDS["ar"],
     answers=ANSWERS,
     no_intents=NO_INTENTS,
     destroys=DESTROYS,

@@ -203,6 +203,7 @@ class Concept(StrEnum):
     FINE = auto()  # said of a part of the body: nothing wrong there
     PAST = auto()
     BYGONE = auto()  # right before a named condition: "after my", "in hospital with"
+    ONLY_BESIDE = auto()  # a word that says a sign only beside a complaint or a part of the body: "blue", "dropped"
     NOW = auto()
     JUST_NOW = auto()
     EARLIER = auto()  # earlier today

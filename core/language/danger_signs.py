@@ -26,6 +26,7 @@ from core.language.signs import (
     BODY,
     BY_POINTS,
     CARRIES_NO,
+    COMPANY,
     ENOUGH,
     FUNCTIONS,
     HOW_IT_IS_SAID,
@@ -91,7 +92,7 @@ LONG_STORY = 40  # words: in a longer text points come together by themselves
 MOST = 20  # places of one sign in a message that are looked at
 SHARE = 0.7  # of the words known in the best language: what a language must know to be heard as well
 _FIGURES = re.compile(r"\d+")
-SURE_OF_LANGUAGE = 3  # words of a language that are read with slips forgiven although it is not the client's
+SURE_OF_LANGUAGE = 3  # words of a language, neither the client's nor English, before slips are forgiven in it
 
 
 class When(StrEnum):
@@ -139,7 +140,7 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     """Return the most pressing sign a message names and does not deny, or None.
 
     All languages are read: in distress people fall back on the language of their childhood. Slips of the hand are
-    forgiven in the client's language, in English and in the language most of the message is in.
+    forgiven in the client's language and in the language most of the message is in, English even if that is one word.
     """
     if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
         return None
@@ -205,7 +206,8 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
     for lexicon in sorted(read_in, key=lambda lexicon: -spoken[lexicon]):
         if spoken[lexicon] < SHARE * spoken[main] and lexicon is not words:
             continue  # a word that happens to exist there too
-        forgiving = lexicon in (words, ENGLISH) or (lexicon is main and spoken[lexicon] >= SURE_OF_LANGUAGE)
+        enough = 1 if lexicon is ENGLISH else SURE_OF_LANGUAGE
+        forgiving = lexicon is words or enough <= spoken[lexicon] == spoken[main]
         seen = _sightings(pieces[lexicon.elision], lexicon, forgiving)
         named = {s.sign for s in found}  # a language with more of the words knows better how it is meant
         found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied, English has the word too
@@ -288,15 +290,15 @@ class _Read:
 
     def holds(self, concept: C, start: int, end: int) -> bool:
         """Whether it stands there, and not cut off by a comma right after it ("si, me duele" is a yes)."""
-        return any(start <= i < end and "," not in self.said.gaps[span[1]] for i, span in self._of(concept))
+        return any(start <= i < end and "," not in self.said.gaps[span[1]] for i, span in self.of(concept))
 
     def said_of(self, concepts: Sequence[C], start: int, end: int) -> bool:
         return any(self.anywhere(concept, start, end) for concept in concepts)
 
     def anywhere(self, concept: C, start: int, end: int) -> bool:
-        return any(start <= i < end for i, _ in self._of(concept))
+        return any(start <= i < end for i, _ in self.of(concept))
 
-    def _of(self, concept: C) -> Iterable[tuple[int, Span]]:
+    def of(self, concept: C) -> Iterable[tuple[int, Span]]:
         return self.at.get(concept, {}).items()
 
     def sentence(self, spans: Sequence[Span]) -> Span:
@@ -359,7 +361,7 @@ def _told(r: _Read) -> list[Span]:
     for worth, concepts in TELLS:
         if not medicine and concepts[0] in (C.TOOK, C.TOO_MUCH):
             continue  # "had", "twice": nothing is said to be taken
-        spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
+        spans = sorted({s for concept in concepts for s in r.at.get(concept, {}).values() if not _lonely(r, s)})
         if worth > 0:
             fresh = (s for s in spans if not any(_overlap(s, other) for other in told))
             first = next((s for s in fresh if _no_before(r, s[0], set(range(*s))) is not True), None)
@@ -470,8 +472,11 @@ def _prepared(said: Said[C]) -> _Read:
 
 def _within_a_sign(span: Span, starts: Sequence[dict[C, Span]]) -> bool:
     """Whether it is part of a longer phrase of a sign: "on my eye" in "a curtain came down on my eye"."""
-    before = range(max(0, span[0] - REACH), span[0])
-    return any(b >= span[1] for i in before for key, (_, b) in starts[i].items() if key not in HOW_IT_IS_SAID)
+    start, end = span
+    before = range(max(0, start - REACH), start + 1)
+    return any(
+        b >= end + (i == start) for i in before for key, (_, b) in starts[i].items() if key not in HOW_IT_IS_SAID
+    )
 
 
 def _nothing_but(r: _Read, concept: C) -> bool:
@@ -535,6 +540,9 @@ def _sighting(
     level = sign.level
     if len(sign.parts) == 1 and _of_a_thing(r, spans[0][0]):
         return None  # "my phone passed out"
+    lonely = len(sign.parts) == 1 and _lonely(r, spans[0])
+    if lonely and not _nothing_else(r, spans[0]):
+        return None  # "a blue jumper"
     if sign.unless and any(r.anywhere(concept, start, end) for concept in sign.unless):
         if sign.softened is None:
             return None
@@ -555,7 +563,7 @@ def _sighting(
     if _only_stiff(r, sign, start, end) or _as_meant(r, sign, level, spans):
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
-    certain = denied is False and sign.sure and mine and not _explained(r, sign, level, spans)
+    certain = denied is False and sign.sure and mine and not lonely and not _explained(r, sign, level, spans)
     return Sighting(sign.key, level, when, who, certain)
 
 
@@ -819,6 +827,19 @@ def _of_a_thing(r: _Read, start: int) -> bool:
     thing, end = before[-1]  # "I was on the sofa and passed out": no thing did
     mine = any(first <= i < start and i != thing - 1 for i in r.at.get(C.MINE, {}))
     return not mine and not r.anywhere(C.AND, end, start)
+
+
+def _lonely(r: _Read, span: Span) -> bool:
+    """Whether it is one word that is mostly said of something else, and nothing here shows how it is meant."""
+    if span[1] - span[0] > 1 or not r.is_(C.ONLY_BESIDE, span[0]):
+        return False
+    start, end = r.sentence([span])
+    beside = (i for concept in COMPANY for i, _ in r.of(concept) if start <= i < end and i != span[0])
+    return all(r.is_(C.ONLY_BESIDE, i) for i in beside)
+
+
+def _nothing_else(r: _Read, span: Span) -> bool:
+    return all(span[0] <= i < span[1] or r.is_(C.FILLER, i) for i in range(len(r.said.words) - 1))
 
 
 def _only_a_tale(r: _Read, sign: Sign, spans: Sequence[Span]) -> bool:

@@ -12,7 +12,7 @@ from core.language.de_signs import ANSWERS, CONCEPTS
 from core.language.de_spoken import DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.de_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
@@ -240,7 +240,7 @@ GERMAN = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["de"],
-    no_slips=NO_SLIPS["de"],
+    literal_words=LITERAL_WORDS["de"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

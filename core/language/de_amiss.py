@@ -90,6 +90,7 @@ AMISS: dict[C, str] = {
         "scharf sehen, sehen, atmen"
     ),
     C.DREAD: (
+        "solche angst, große angst, panische angst, riesenangst, panikattacke, in panik, "
         "etwas stimmt nicht, irgendwas stimmt nicht, da stimmt was nicht, stimmt was nicht, "
         "mit mir stimmt was nicht, stimmt überhaupt nicht, passiert gerade was, was schlimmes, etwas schlimmes, "
         "ganz komisch, total komisch, so komisch, sehr seltsam, mir gehts hundeelend, hundeelend, "

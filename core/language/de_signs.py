@@ -234,6 +234,7 @@ CONCEPTS: dict[C, str] = {
         "sehen, seh, sehe, sieht, gsehn, gseh, siech, erkennen, sah, blick, gseht, siach, seg, seh i, schauen, seha"
     ),
     C.SIGHT_LOST: (
+        "bin blind, werde blind, plötzlich blind, fast blind geworden, auf einmal blind, "
         "doppelbilder, sehe doppelt, seh doppelt, doppelt sehe, plötzlich blind, sehverlust, sehstörung*, plötzlich "
         "verschwommen, auf einem auge blind, auge blind, auge ist blind, erblindet, schwarz auf dem auge, schwarz vor "
         "dem auge, vorhang vor dem auge, vorhang vorm auge, sicht weg, sehen verschwommen, alles verschwommen, "
@@ -368,6 +369,8 @@ CONCEPTS: dict[C, str] = {
         "zunge aufgebissen"
     ),
     C.DIZZY: (
+        "kreislaufprobleme, kreislaufproblem*, kreislauf spinnt, kreislauf im keller, kreislauf macht schlapp, alles "
+        "dreht sich, raum dreht sich, seh sternchen, sehe sternchen, "
         "schwindel*, schwindlig*, drehschwindel, benommen*, schwummrig*, schummrig*, schwarz vor augen, schwarz vor "
         "den augen, dreht sich alles, alles dreht sich, alles gedreht, dreht sich, dreht si, flau, drümmlig, "
         "trümmlig, sturm im kopf, taumelig, taumle, torkel*, wanke, gleichgewicht, wackelig auf den, zimmer dreht, "
@@ -558,6 +561,8 @@ CONCEPTS: dict[C, str] = {
         "kaffeesatz"
     ),
     C.VOMIT: (
+        "mich übergeben, muss übergeben, musste übergeben, übergeben müssen, hab gebrochen, habe gebrochen, musste "
+        "brechen, muss brechen, mehrmals gebrochen, zweimal gebrochen, gerade gebrochen, "
         "erbrechen, erbrochen, übergeben, brechen, brich, gebrochen, kotzen, gekotzt, kotz, kotze, "
         "erbreche, gespuckt, gspibn, speiben, gspieben, übergebe, spucke, reihern, gereihert, chotzet, "
         "würgen, spucken"
@@ -775,6 +780,9 @@ CONCEPTS: dict[C, str] = {
         "ohne mich wärs, lieber gar nicht mehr"
     ),
     C.HOPELESS: (
+        "mich .. aufgegeben, habe mich aufgegeben, "
+        "will aufgeben, möchte aufgeben, gebe auf mit allem, in einem loch, im tiefen loch, tiefes loch, fühle mich "
+        "nutzlos, bin nutzlos, bin ein versager, so ein versager, "
         "keinen sinn mehr, kein sinn mehr, alles keinen sinn, alles sinnlos, sinnlos, aussichtslos, "
         "hoffnungslos, keine hoffnung, keine hoffnung mehr, mich aufgegeben, aufgegeben, gebe auf, geb auf, "
         "keinen ausweg, kein ausweg, wird eh nie besser, wird nie besser, wird nie wieder, nie wieder gut, "

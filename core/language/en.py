@@ -11,7 +11,7 @@ from core.language.en_requests import JOINTS, REQUESTS
 from core.language.en_signs import ANSWERS, CONCEPTS
 from core.language.en_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
@@ -231,7 +231,7 @@ ENGLISH = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["en"],
-    no_slips=NO_SLIPS["en"],
+    literal_words=LITERAL_WORDS["en"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

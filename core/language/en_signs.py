@@ -262,6 +262,7 @@ CONCEPTS: dict[C, str] = {
         "just went, instantly, in a second, like a switch, from one minute"
     ),
     C.FAINTED: (
+        "just dropped to the, dropped to the floor, he just dropped, she just dropped, blacked out, "
         "fainted, fainting, faints, faint dead, passed out, passing out, pass out, passes out, past out, blacked out, "
         "blacking out, black out, blackout, black outs, collaps*, keeled over, lost consciousness, lost conciousness, "
         "losing consciousness, lose consciousness, unconscious, unconcious, unresponsive, knocked out, out cold, "
@@ -299,6 +300,7 @@ CONCEPTS: dict[C, str] = {
     ),
     C.FLOOR: "floor, ground, carpet, tiles, lino, pavement, lawn, floorboards, hall",
     C.SEIZURE: (
+        "having fits, having a fit, had a fit, is fitting, started fitting, had fits, she's fitting, he's fitting, "
         "seizure*, siezure*, having a fit, had a fit, having fits, has a fit, took a fit, taken a fit, epileptic fit, "
         "epilep*, convuls*, fitting, grand mal, thrown a fit, fits, a fit, shaking all over, went stiff and, stiff "
         "and shaking, foaming at the mouth, frothing at the mouth, thrashing about, eyes rolled, eyes rolling, fit "
@@ -488,7 +490,8 @@ CONCEPTS: dict[C, str] = {
     ),
     # medicines and poisons
     C.OVERDOSE: (
-        "overdos*, od'd, poisoned myself, took too many, taken too many, took too much, taken too much of my, double "
+        "i od'd, ive od'd, just od'd, have od'd, od'd on tablets, od'd on pills, od'd on my, "
+        "overdos*, poisoned myself, took too many, taken too many, took too much, taken too much of my, double "
         "dosed, doubled up on my, double dose, wrong dose, too many pills, too many tablets, too many painkillers, "
         "too much medication, too much insulin, too much medicine, i od, an od, od on, od with, ive od, took the lot, "
         "took them all, taken them all, swallowed the lot, swallowed them all, took every one, every one in the box, "
@@ -553,6 +556,7 @@ CONCEPTS: dict[C, str] = {
     ),
     # despair
     C.KILL_SELF: (
+        "wanna kms, gonna kms, want to kms, going to kms, will kms, kms tonight, should kms, just kms, "
         "kill .. myself, kill herself, kill himself, kill themselves, killing myself, killing herself, end my life, "
         "ending my life, end my own life, end her life, end his life, end it all, ending it all, take my life, take "
         "my own life, taking my own life, hang myself, hanging myself, drown myself, jump off the, jump in front of, "
@@ -673,6 +677,7 @@ CONCEPTS: dict[C, str] = {
     ),
     # eating
     C.EATING: (
+        "been purging, i purge, i purged, purge after, purging after, been bingeing, binge and, binges, binge eating, "
         "starving myself, starve myself, make .. myself sick, making .. myself sick, made .. myself sick, make myself "
         "vomit, made myself vomit, make myself throw up, made myself throw up, making myself throw up, making myself "
         "vomit, purging, purge, purged, laxative*, binge*, bingeing, binging, afraid to eat, scared to eat, scared of "
@@ -851,6 +856,7 @@ CONCEPTS: dict[C, str] = {
         "bottomed out"
     ),
     C.HYPO: (
+        "having a hypo, "
         "hypo, hypos, hypoglyc*, having a low, diabetic low, insulin shock, diabetic attack, hypoed, "
         "diabetic emergency, gone hypo, hypo coming on, feel hypo, sugar low, "
         "going low, gone low, going hypo, having a hypo, in a hypo, bad hypo, sugar is in my boots, sugars in my "

@@ -11,7 +11,7 @@ from core.language.es_requests import JOINTS, REQUESTS
 from core.language.es_signs import ANSWERS, CONCEPTS
 from core.language.es_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
@@ -206,7 +206,7 @@ SPANISH = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["es"],
-    no_slips=NO_SLIPS["es"],
+    literal_words=LITERAL_WORDS["es"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

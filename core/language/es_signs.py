@@ -83,6 +83,7 @@ CONCEPTS: dict[C, str] = {
     C.COLD_SWEAT: "sudor frío, sudores fríos, sudando frío, sudoración fría, sudo frío, sudores frios",
     # brain
     C.STROKE: (
+        "un derrame, derrame cerebral, "
         "ictus, derrame*, derrame cerebral, embolia*, ataque cerebral, acv, apoplejía, "
         "trombosis cerebral, infarto cerebral, hemorragia cerebral, aneurisma, isquemia cerebral"
     ),
@@ -234,7 +235,7 @@ CONCEPTS: dict[C, str] = {
         "sacudidas por todo"
     ),
     C.DIZZY: (
-        "mare*, vértigo*, aturdid*, cabeza me da vueltas, me da vueltas, todo da vueltas, "
+        "mareo, mareos, marea*, mareé, vértigo*, aturdid*, cabeza me da vueltas, me da vueltas, todo da vueltas, "
         "todo me da vueltas, me daba vueltas, da vueltas, dando vueltas, gira la habitación, me gira, "
         "todo gira, desvanecimiento, vahído, vahídos, atarantad*, tarumba, borrach* sin beber, "
         "pierdo el equilibrio, sin equilibrio, inestable, se me va la cabeza, tambale*, se me mueve el piso, "
@@ -284,7 +285,8 @@ CONCEPTS: dict[C, str] = {
     ),
     C.BREATHLESS: (
         "sin aire, sin aliento, falta de aliento, ahog*, disnea, fatigado al respirar, sofoc*, resoplando, "
-        "jade*, asfixiad*, con la lengua fuera, resuello, agitad*, me agito, me canso al respirar, ahogad*, "
+        "jadeo, jadeos, jadea*, asfixiad*, con la lengua fuera, resuello, agitad*, me agito, me canso al respirar, "
+        "ahogad*, "
         "ahogo*, bofe, echando el bofe, sin fuelle, me falta fuelle, qué fatiga, q fatiga, mucha fatiga, "
         "fatiga al, me fatigo al, fatigado al, fatigada al, respiro con mucho trabajo, cuesta respirar, "
         "me cuesta respirar, me ahogo al acostarme, no puedo dormir acostado, no puedo dormir acostada, "
@@ -355,6 +357,7 @@ CONCEPTS: dict[C, str] = {
         "inodoro .. rojo, taza .. roja, taza .. rojo"
     ),
     C.VOMIT: (
+        "devuelto todo, devuelto dos veces, devuelto tres veces, no paro de devolver, ganas de devolver, "
         "vomit*, vómito*, devolver, devuelto, devolví, arcadas, guacare*, trasboc*, arroj*, deponer, "
         "potar, basca, volví la comida, echo la comida, arquead*"
     ),
@@ -510,6 +513,7 @@ CONCEPTS: dict[C, str] = {
         "quiero levantarme mañana, no despertara, no me despertara, ojalá no amaneciera"
     ),
     C.HOPELESS: (
+        "en un pozo, pozo sin fondo, túnel sin salida, estoy desesperad*, "
         "no le veo sentido, sin sentido todo, nada tiene sentido, ya nada tiene, todo me da igual, para qué seguir, "
         "pa que seguir, para qué vivir, no tiene caso, no hay salida, no veo salida, no le veo salida, sin salida, "
         "no hay esperanza, sin esperanza*, perdí la esperanza, perdido la esperanza, no tengo esperanza*, "
@@ -673,6 +677,8 @@ CONCEPTS: dict[C, str] = {
     C.SUGAR: "azucar, glucosa, glucemia, glicemia, azucares",
     C.SUGAR_LOW: "baja, bajo, bajisima, bajon, bajita, por los suelos, se me bajo, cayo, desplom*, bajando",
     C.HYPO: (
+        "en hipo, hipo fea, hipo fuerte, "
+        "una hipo, "
         "hipoglucemia, hipoglicemia, hipo, bajon de azucar, bajada de azucar, se me bajo el azucar, "
         "baja de azucar, azucar por los suelos, choque insulinico, azucar baja, azucar muy baja, "
         "baja la glucosa, glucosa baja, glucosa por los suelos, se me cayo el azucar, el azucar por el piso, "

@@ -13,7 +13,7 @@ from core.language.fr_signs import ANSWERS, CONCEPTS
 from core.language.fr_spoken import CLOSERS, DIALECT, FILLERS, LEADS, NO_OPENERS, OPENERS, STATEMENTS
 from core.language.fr_talk import CALENDAR, DESTROYS, SEXES, WISHES
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.weak_words import WEAK_WORDS
 from core.quantity import Unit
 
@@ -228,7 +228,7 @@ FRENCH = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["fr"],
-    no_slips=NO_SLIPS["fr"],
+    literal_words=LITERAL_WORDS["fr"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

@@ -182,7 +182,8 @@ AMISS: dict[C, str] = {
         "tremble, secoué*, convuls*, gonfl*, étouff*, s'étouffe, siffle*, siffler, râle, cherche son souffle, "
         "cherche son air, lèvres bleues, bouche de travers, visage de travers, côté du visage, brûl*, avalé*, "
         "raide, inconscient*, pas lui même, plus lui même, à l'ouest, vomit sans arrêt, arrête pas de, tout bleu, "
-        "toute bleue, est bleu, devenu bleu, est gris, tout gris, devenu gris, blanc comme, blanche comme, "
+        "toute bleue, il est bleu, elle est bleue, devenu bleu, est gris, tout gris, devenu gris, blanc comme, blanche "
+        "comme, "
         "tout blanc, toute blanche, "
         "me reconnaît plus, ne me reconnaît plus, trempée de sueur, trempé de sueur"
     ),

@@ -198,6 +198,7 @@ CONCEPTS: dict[C, str] = {
     ),
     C.SEE: "voir, vois, voit, voyais, vue, vision, regarde",
     C.SIGHT_LOST: (
+        "suis aveugle, devenue aveugle, devenu aveugle, deviens aveugle, "
         "vois double, voit double, vision double, vision doublée, perte de vision, perte de la vue, "
         "perte de vue, perdu la vue, perdu la vision, aveugle, vision floue, vois flou, vois tout flou, "
         "voile noir, voile devant l'œil, voile devant l'oeil, rideau devant l'œil, rideau noir, "
@@ -254,6 +255,7 @@ CONCEPTS: dict[C, str] = {
         "sans prévenir, instantané*, en quelques secondes, à l'instant, en un instant"
     ),
     C.FAINTED: (
+        "eu une absence, fait une absence, eu des absences, "
         "évanoui*, évanouis*, m'évanouir, évanouissement*, perdu connaissance, perte de connaissance, perd "
         "connaissance, perds connaissance, perdre connaissance, perdu conscience, perte de conscience, syncope*, "
         "tombé dans les pommes, tombée dans les pommes, tomber dans les pommes, tombe dans les pommes, dans les "
@@ -383,7 +385,10 @@ CONCEPTS: dict[C, str] = {
         "respirer couché, respirer allongée, dors assis, dors assise, peux plus dormir à plat, "
         "siffle quand je respire, siffle en respirant, halete, halète, haletant, m'essouffle, essouffle"
     ),
-    C.BLUE: ("bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, est bleu, est bleue"),
+    C.BLUE: (
+        "bleu*, lèvres bleues, lèvres sont bleues, bleuit, violet*, cyanos*, devient bleu, devient bleue, il est bleu, "
+        "elle est bleue, est tout bleu, est toute bleue"
+    ),
     C.REST: (
         "repos, assis*, couché*, allongé*, au lit, dans mon lit, la nuit, sans rien faire, sans bouger, "
         "sans effort, immobile, canapé, fauteuil, étendu*, nuit, en dormant, bouge pas, pas bougé, "
@@ -457,6 +462,7 @@ CONCEPTS: dict[C, str] = {
         "marc de café"
     ),
     C.VOMIT: (
+        "tout rendu, rendu mon repas, rendu tout, "
         "vomi*, vomir, vomis, vomissement*, gerb*, dégobill*, dégueul*, rendu mon repas, "
         "rendre mon repas, rendu, régurgit*, dégobille"
     ),

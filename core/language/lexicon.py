@@ -285,9 +285,10 @@ class Lexicon:
     said in them ("13/8"). concepts: words of danger signs (`core.language.concepts`). answers: to "Is it happening
     now?". umlauts: ae, oe, ue may stand for umlauts. grams_of_sugar: blood sugar is read in grams a
     litre, where 1.1 is not low. not_english: English words that mean something else here. no_intents: how
-    messages begin that mean something else than a shorter beginning does. no_slips: everyday words a
-    letter away from a sign (`core.language.no_slips`). balance_stages: names of the four stages of the balance test, in
-    order. questions, requests: lines of word groups, see `core.language.questions` and `core.language.requests`.
+    messages begin that mean something else than a shorter beginning does. literal_words: everyday words that look
+    like words of danger (`core.language.literal_words`). balance_stages: names of the four stages of the balance
+    test, in order. questions, requests: lines of word groups, see `core.language.questions` and
+    `core.language.requests`.
     joints: words that join what is to be said to "tell Ada". sexes: what people call themselves when asked for theirs.
     fillers: small words that change no question, and say neither yes nor no. leads: what else may stand before one
     ("yes, but who"). dialect: a word as it is spoken or texted, to the words it stands for. openers, no_openers,
@@ -314,7 +315,7 @@ class Lexicon:
     grams_of_sugar: bool = False
     not_english: frozenset[str] = frozenset()
     no_intents: tuple[str, ...] = ()
-    no_slips: frozenset[str] = frozenset()
+    literal_words: frozenset[str] = frozenset()
     calendar: Calendar | None = None
     intents: Mapping[Intent, tuple[str, ...]] = field(default_factory=dict)
     concepts: Mapping[Concept, str] = field(default_factory=dict)

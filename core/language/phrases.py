@@ -44,6 +44,8 @@ class Table(Generic[K]):
     fillers: set[int] = field(default_factory=set)
     negative: set[int] = field(default_factory=set)  # stems that say "no": never passed over
     strict: frozenset[K] = frozenset()  # keys whose phrases stand as they are written
+    literal: frozenset[str] = frozenset()  # words that are what they say
+    literal_starts: dict[str, list[str]] = field(default_factory=dict)  # how such words begin, by two letters
     keys: dict[K, int] = field(default_factory=dict)  # one bit for each
     begins: dict[int, int] = field(default_factory=dict)  # the bits of what a stem may begin
     count: int = 0
@@ -81,7 +83,10 @@ def compiled(
     strict: frozenset[K] = frozenset(),
 ) -> Table[K]:
     """Compile the phrases of one language."""
-    found: Table[K] = Table(words, strict=strict)
+    found: Table[K] = Table(words, strict=strict, literal=words.literal_words)
+    for word in words.literal_words:
+        if word.endswith("*"):
+            found.literal_starts.setdefault(word[:2], []).append(word[:-1])
     for key, listed in table.items():
         bit = found.keys.setdefault(key, 1 << len(found.keys))
         for phrase in _spelled(listed, words):
@@ -116,18 +121,29 @@ def known(word: str, table: Table[K], forgiving: bool) -> frozenset[int]:
     for prefix in table.words.prefixes:
         if word.startswith(prefix) and (len(word) > len(prefix) + 2 or (prefix == JOINING and len(word) == 3)):
             spelled.add(word[len(prefix) :])
+    literal = max(_literal(variant, table) for variant in spelled)
     for variant in spelled:
         if (number := table.exact.get(variant)) is not None:
             found.add(number)
-        found.update(n for stem, n in table.starts.get(variant[:2], ()) if variant.startswith(stem))
-        found.update(n for stem, n in table.holds if stem in variant)
-    if not found and table.words.code == "en" and word[-1] == "s" and len(word) > POSSESSIVE:
+        found.update(
+            n for stem, n in table.starts.get(variant[:2], ()) if variant.startswith(stem) and len(stem) >= literal
+        )
+        if not literal:
+            found.update(n for stem, n in table.holds if stem in variant)
+    if not found and not literal and table.words.code == "en" and word[-1] == "s" and len(word) > POSSESSIVE:
         found.update(known(word[:-1], table, False))  # "my calf's hot", "chest's tight"
-    if not found and forgiving and word not in table.words.no_slips:
+    if not found and forgiving and not literal:
         for variant in spelled:
             if len(variant) > 3:
                 found.update(_slipped(variant, table))
     return frozenset(found)
+
+
+def _literal(word: str, table: Table[K]) -> int:
+    """How many letters of a word are taken as they stand, because it is an everyday word; 0 if it is none."""
+    if word in table.literal:
+        return len(word) + 1
+    return max((len(stem) for stem in table.literal_starts.get(word[:2], ()) if word.startswith(stem)), default=0)
 
 
 def _slipped(word: str, table: Table[K]) -> Iterator[int]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from core.language.lexicon import Lexicon, UnitPart, WordRole, split
-from core.language.no_slips import NO_SLIPS
+from core.language.literal_words import LITERAL_WORDS
 from core.language.pl_amiss import AMISS
 from core.language.pl_everyday import EVERYDAY
 from core.language.pl_questions import QUESTIONS
@@ -244,7 +244,7 @@ POLISH = Lexicon(
     calendar=CALENDAR,
     intents=WISHES,
     concepts=CONCEPTS | AMISS | EVERYDAY | WEAK_WORDS["pl"],
-    no_slips=NO_SLIPS["pl"],
+    literal_words=LITERAL_WORDS["pl"],
     answers=ANSWERS,
     destroys=DESTROYS,
     questions=QUESTIONS,

@@ -220,6 +220,7 @@ CONCEPTS: dict[C, str] = {
         "niespodziewan*, momentaln*, w jednym momencie, tak po prostu, przed chwilą, od razu"
     ),
     C.FAINTED: (
+        "odleciałem na chwilę, odleciałam na chwilę, odleciałem na moment, odleciałam na moment, "
         "zemdl*, mdleje, mdleję, mdlal*, mdlał*, omdl*, straciłem przytomność, straciłam przytomność, "
         "stracił przytomność, straciła przytomność, traci przytomność, tracę przytomność, utrata przytomności, "
         "utraty przytomności, utratę przytomności, nieprzytomn*, zasłab*, straciłem świadomość, "
@@ -327,10 +328,11 @@ CONCEPTS: dict[C, str] = {
     ),
     C.BREATHLESS: (
         "duszno*, duszność, duszności, duszno mi, duszno, zadysz*, bez tchu, brak tchu, brakuje tchu, "
-        "tchu brakuje, tchu, zdyszan*, sapi*, sapię, sapie, zziajan*, dysz*, dyszę, ziaj*, zasapan*, "
+        "tchu brakuje, tchu, zdyszan*, sapię, sapie, sapiąc, zziajan*, dysz*, dyszę, ziaj*, zasapan*, "
         "brakuje mi tchu, zatchn*, przytyka, zatyka, oddech krótki, krótki oddech, płytki oddech, "
         "złapać oddech przy, brakuje mi oddechu, zasapuje*, zasapał*, dostaję zadyszki, zadyszki dostaję, "
-        "zipie, zipię, ledwo zipię, nie mam pary, brak pary, brakuje pary, muszę odsapnąć, odsapn*, dech*, "
+        "zipie, zipię, ledwo zipię, nie mam pary, brak pary, brakuje pary, muszę odsapnąć, odsapn*, dech, dechu, "
+        "dechem, "
         "tchu mi, zabrakło mi tchu, zadycha*, zadychał*, zadyszka, duszę się na leżąco, śpię na siedząco, "
         "spie na siedzaco, nie mogę leżeć płasko, ciężko mi się oddycha, ciezko mi sie oddycha, świszczy, "
         "swiszczy, odpocząć"
@@ -409,6 +411,8 @@ CONCEPTS: dict[C, str] = {
         "toalecie .. czerwono, sedesie .. czerwono"
     ),
     C.VOMIT: (
+        "zwracam od, zwracam po, zwracam cały, zwracam wszystko, cały czas zwracam, zwróciłam śniadanie, zwróciłam "
+        "obiad, zwróciłem śniadanie, zwróciłem obiad, "
         "wymiot*, zwymiot*, rzyg*, zwrac*, zwróc*, haftow*, haftuj*, pawia, zbiera na wymioty, "
         "wymiotuj*, zwymiotował*, wyrzygał*, rzygnął*, porzygał*, ulew*, zwróciłem, zwróciłam"
     ),
@@ -490,7 +494,7 @@ CONCEPTS: dict[C, str] = {
         "chcę ze sobą skończyć, ze soba skoncze, zrobię coś sobie, zrobię sobie coś złego, zrobić sobie coś złego, "
         "zrobić coś złego, wyskoczę, wyskoczyć przez okno, wyskoczyć z okna, skoczę pod, rzucam się, wskoczę pod, "
         "pod pociąg, pod pociag, pod tramwaj, z mostu, z balkonu, zakończyć to wszystko, zakończę to wszystko, "
-        "skończyć z tym wszystkim, skończę z tym wszystkim, chcę to zakończyć, chcę to skończyć, odebrać, "
+        "skończyć z tym wszystkim, skończę z tym wszystkim, chcę to zakończyć, chcę to skończyć, "
         "sobie życie, chce ze sobą skończyć, ma zamiar się zabić, chciał się zabić, chciała się zabić, targnąć, "
         "targnę, łyknę wszystkie, połknę wszystkie, wezmę wszystkie tabletki, zabic sie, skocze z, podciąć żyły, "
         "skoczyć z mostu, skoczyc z, rzucic sie pod, wskoczyć pod, skończyć ze swoim życiem, zakończyć to dziś, "

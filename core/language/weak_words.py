@@ -3,6 +3,8 @@
 BYGONE stands right before the name of a condition and says that it is history ("after my stroke", "in hospital with a
 stroke"): asked about, at enrolment an old illness, never "call now". RESIGNED says of nothing in particular that it is
 not worth while ("why bother"): by itself it is asked about kindly; beside a wish to die or a plan it is what it says.
+ONLY_BESIDE lists single words that say a sign all alone in the tables, but are mostly said of something else ("blue",
+"dropped", "a snake"): they count beside a part of the body, a complaint or a medicine, and alone they are asked about.
 Data a clinician can read and correct, spelled as `core.language.concepts` describes.
 """
 
@@ -26,6 +28,14 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "why bother, why do i bother, why do i even bother, why even bother, why did i bother, whats the use, "
             "what is the use, what is the point"
         ),
+        C.ONLY_BESIDE: (
+            "breather, airway, drowning, gasps, claret, bloods, spurts, bloody, headed, spinning, spins, swaying, "
+            "staggering, agony, choked, cooking, flesh, sunken, binge*, bingeing, binging, purge, purged, "
+            "purging, dropped, keeled, blackout, lifeless, crumpled, zonked, slumped, acid, adder, bleach, "
+            "chainsaw, fumes, poison, poisonous, snake, toadstool*, fits, fitting, pupils, coronary, beaten, kms, "
+            "ctb, epi, hives, welts, blotches, gibberish, mumbling, chucking, heaving, hurling, ectopic, "
+            "terrified, panicking, drowsy, emerade, antifreeze, weedkiller, mugged"
+        ),
     },
     "es": {
         C.BYGONE: (
@@ -42,6 +52,16 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "para qué molestarse, para qué me molesto, para qué esforzarse, para qué me esfuerzo, total para qué, "
             "ya para qué, para qué tanto"
         ),
+        C.ONLY_BESIDE: (
+            "nariz, adrenalina, agitad*, morad*, azulad*, bofe, resuello, resoplando, atorada, atorado, "
+            "atoro, boqueo, desaparecer, inestable, aturdid*, tambale*, zumbad*, tarumba, alucin*, asustad*, "
+            "castane*, castañe*, delir*, derram*, despedirme, hundid*, laguna, pálid*, patatús, perdonadme, "
+            "perdónenme, vengan, telele, yuyu, purg*, atracón, atracones, atracon*, privad*, empapando, ácido, "
+            "alacrán, anticongelante, brasero, choque, culebra, desatascador, gases, incendio, insecticida, "
+            "escorpión, lejía, serpiente, veneno, víbora, motosierra, pozo, túnel, hipo, colgarme, lanzarme, "
+            "aventarme, revoltura, arroj*, deponer, devolver, devolví, devuelto, basca, potar, balbuce*, "
+            "fogonazos, aterroriz*, congelación"
+        ),
     },
     "de": {
         C.BYGONE: (
@@ -55,6 +75,22 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "post"
         ),
         C.RESIGNED: ("wozu das alles, wofür das alles, bringt doch nichts, bringts eh nicht, bringt eh nix"),
+        C.ONLY_BESIDE: (
+            "streuselkuchen, allergisch*, hechel*, hechel, durchschnaufen, verschnaufpause, verschnaufpausen, "
+            "verschnaufen, pfeife, pumpe, puste, pustet, hufe, huefe, aufgeschnitten, aufgschnittn, gschnitte, "
+            "ritz, ritze, damisch, drahts, drehn, drehts, dreit, flau, gleichgewicht, kreislauf, schwank*, "
+            "schwanke, schwankt, sternchen, wackelig, wacklig, wanke, wanken, wankt, torkel*, torkle, taumel*, "
+            "angst, azeton, erinnerungslücke, fantasier*, eingefallen, glühe, lebwohl, notarzt, notaufnahme, "
+            "ohrensausen, panik, patschnass, schnapp*, verschwinden, verschluckt, schläfrig, filmriss, kalorien, "
+            "hungern, hungere, gehungert, büschelweise, binge, entwässerung*, abgeschmiert, blackout, "
+            "weggedriftet, kaffeesatz, schwallartig, abgase, gift, giftig, bleiche, säure, schlange, fruchtblase, "
+            "fruchtwasser, knopfzelle, knopfbatterie, kettensäge, kreissäge, überfallen, unkrautvernichter, "
+            "rohrreiniger, abflussreiniger, frostschutzmittel, rattengift, elektroschock, eileiter*, aufgeben, "
+            "aufgegeben, aussichtslos, loch, nutzlos, sackgasse, tiefpunkt, unnütz, versager, eingebissen, "
+            "gezuckt, zucken, zuckt, abtreten, antun, wegmachen, zviel, blind, augenlicht, gesichtsfeld, "
+            "lichtblitze, verwaschen, streifung, schlagerl, brechen, brich, gebrochen, spucke, spucken, gespuckt, "
+            "übergebe, übergeben, reihern, würgen, nesseln, anfoi, umgeht, drehwurm"
+        ),
     },
     "fr": {
         C.BYGONE: (
@@ -70,6 +106,16 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "quand j'ai eu mon, quand j'ai fait mon"
         ),
         C.RESIGNED: ("à quoi bon, a quoi bon, à quoi ça sert, ça ne sert à rien"),
+        C.ONLY_BESIDE: (
+            "bleu*, violet*, souffler, sifflement, ahan*, anhel*, poussif, poussive, enjambe, gaspe, râle, "
+            "tirage, entaille*, mutil*, taillad*, disparaître, chancel*, instable, tangue, vacille, déséquilibr*, "
+            "acétone, adieu, adieux, blême, brûlant*, dégouline*, délir*, frisson*, livide, terrorisé*, "
+            "terroris*, venez, ruisselle*, guiboles, affamé, purge, goinfre*, tca, absence, ko, inerte, blackout, "
+            "acide, agress*, désherbant, gelures, incendie, insolation, javel, mordu*, morsure, percut*, poison, "
+            "serpent, tronçonneuse, vipère, brasero, monoxyde, antigel, meuleuse, déboucheur, adrénaline, "
+            "amanite, tressaute, ts, barbouillé*, écoeur*, papules, aveugle, dédouble, flashes, flashs, charabia, "
+            "marmonne, dégueul*, gerb*, rendu, commotion"
+        ),
     },
     "pl": {
         C.BYGONE: (
@@ -80,6 +126,17 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
             "mój, kiedy miałem, kiedy miałam, gdy miałem, gdy miałam, mój pierwszy, mój ostatni, skutki, w wyniku"
         ),
         C.RESIGNED: ("po co się starać, po co próbować, po co się męczyć"),
+        C.ONLY_BESIDE: (
+            "wstrząs*, odpocząć, dech, dechu, tchu, przytyka, zatyka, świszczy, ziaj*, odsapn*, sinieje, rzęzi, "
+            "rzezi, rzęże, zniknąć, gwiazdki, karuzela, wiruj*, aceton, głupstwo, odlatuję, odpływam, panik*, "
+            "pogotowi*, przerażon*, przyjedź, senn*, sor, śpiąc*, wybaczcie, zapadnięte, żegnam, dreszcz*, "
+            "rozpalon*, garściami, moczopędn*, kompulsywn*, głodówk*, fiknął*, fiknal*, odleciał*, odlot, runął*, "
+            "utracił*, zgasło, zleciał*, bezwładnie, osunął*, czad, czadem, czadu, grzybów, kwas*, muchomor*, "
+            "napadł*, piła, pobił*, pożar*, przegrza*, szlifierk*, topi*, trutk*, ugryzł*, żmij*, potrącił*, "
+            "obojętn*, pustka, ciemność, zawadzam, hipka, hipo, przeżyło, prężyło, wyskoczę, kotara, kurtyna, "
+            "podwójnie, troi, wylew*, pawia, haftow*, haftuj*, zwrac*, zwróc*, zwróciłam, zwróciłem, ulew*, "
+            "adrenalin*, pożegnać, pożegnanie, pożegnania"
+        ),
     },
     "ar": {
         C.BYGONE: (
@@ -89,6 +146,15 @@ WEAK_WORDS: dict[str, dict[C, str]] = {
         ),
         C.RESIGNED: (
             "شو الفايدة, شنو الفايدة, ايه الفايدة, ايش الفايدة, وش الفايدة, ليش اتعب حالي, ليه اتعب نفسي, ليش أتعب نفسي"
+        ),
+        C.ONLY_BESIDE: (
+            "ازرق*, زرقا, زرقت, ضيقه, كتمه, ينقطع, خنقه, القنطره, عالجسر, عالسطح, حافه, فالسطح, هبوط, دوران, "
+            "الكراج, النعاس, اختفي, اوصيكم, بحبكم, سامحوني, مرمي, مرميه, مخلوع, تعالوا, تعالو, بزحلق, نعسان*, "
+            "نعاس, نعسه, يهدي, اهدي, تهدي, للعضم, شاحب, بجوع, شراهه, شره, فصلت, انهار*, انهارت, غبت, طفيت, تكوم, "
+            "الوداع, وداعا, وصيتي, اسيد, افعي, تعبان, حادت, حريق, حيه, حمض, حنش, عضه, عقرب, كلور, مبيد, منشار, "
+            "تجمد, ضلام, ياس, ايست, القطار, قرف, قالبه, عمي, ومضات, فلاشات, راجع, ارجع, ارجعها, اراجع, رديت, "
+            "راجعت, ورجعت, بيرجع, برجع, بترجع, قي, طرش, كنرد, بوبو, شري, هرش, بهرش, طايح, اسعاف, الاسعاف, "
+            "السبيطار, زوع"
         ),
     },
 }

@@ -14,6 +14,7 @@ from core.language import LANGUAGES, words_for
 from core.language.concepts import Answer, Concept
 from core.language.danger_signs import Level, Sighting, When, Who, answer_to_alarm, recognise, sightings
 from core.language.lexicon import Intent
+from core.language.phrases import compiled, known
 from core.language.signs import SIGNS
 from tests.core.understanding.ways_of_writing import CORPUS
 
@@ -928,3 +929,78 @@ def test_pain_in_its_arabic_forms_is_heard(typed):
     found = recognise(typed, words_for("ar"))
     assert found is not None
     assert (found.sign, found.level) == ("chest_pain", Level.EMERGENCY)
+
+
+# --- words that are mostly said of something else -----------------------------------------------------------------
+
+SAID_OF_SOMETHING_ELSE = {
+    "en": (
+        "my new jeans fit well", "the shirt fits now", "spinning class was fun", "I like the violet one",
+        "he dropped me at the station", "70 odd kilos", "we were beaten 3-0", "jade earrings",
+        "hurling match on Sunday",
+        "I painted the fence", "my phone number has changed", "a snake of cars down to the roundabout",
+        "the odd biscuit", "bright flashes of colour in the garden", "the pupils at my school",
+    ),
+    "es": (
+        "mi sofá es morado", "es propiedad privada", "tengo que devolver el libro a la biblioteca",
+        "hay un pozo en el pueblo", "pasamos por el túnel", "se me derramó la leche", "arroja la basura",
+        "durante el trabajo", "mañana tengo partido", "el extranjero de la esquina", "compré tomates",
+    ),
+    "de": (
+        "meine Tochter ist schwanger, die Schwangere strahlt", "ich habe ein Loch im Socken",
+        "die Kalorien zähle ich nicht",
+        "die Pumpe vom Rad ist kaputt",
+        "ich habe das Paket übergeben", "die Sackgasse am Ende der Straße",
+        "das Gleichgewicht üben wir am Montag", "der Aufzug drehte um", "mir ist noch was eingefallen",
+        "die Beamten am Schalter", "die Pferdehufe klappern, nur Hufe", "ein violetter Pulli",
+    ),
+    "fr": (
+        "j'ai acheté un pull bleu", "la carte bleue", "le ciel est bleu", "je porte une veste violette",
+        "j'ai rendu le livre", "le tirage du loto", "flash info", "le maréchal", "je vais souffler les bougies",
+        "je devais préparer la vidéo", "la couverture est chaude", "les machines de la salle", "le sapin est décoré",
+    ),
+    "pl": (
+        "zwróciłam książkę do biblioteki", "zwróć uwagę na buty", "muszę odpocząć", "co powiesz?",
+        "powiedzą mi jutro", "odebrać paczkę", "gwiazdki na choinkę", "podwójnie się cieszę", "odleciał samolot",
+        "puste pudełka", "szukam zatrudnienia", "w kalendarzu mam piątek", "zawaliłam sprawę", "była straszna ulewa",
+    ),
+    "ar": (
+        "القطار تأخر", "لون أزرق", "راجع من السوق", "بشرة ناعمة", "الهبوط بالطائرة", "فصلت الكهرباء", "عمي جاء",
+        "السوق ضيقة", "إلياس ابني", "أنا تعبان شوية من الشغل", "انا بجوع بسرعة هالايام",
+    ),
+}  # fmt: skip
+
+SAID_OF_THE_BODY = {
+    "en": (
+        "my lips are blue",
+        "he dropped to the floor and does not answer",
+        "she is having a fit",
+        "a snake bit my leg",
+    ),
+    "es": ("tiene los labios morados", "no paro de devolver", "quiero desaparecer", "un derrame cerebral"),
+    "de": ("ich muss mich übergeben", "bin blind auf einem auge, ganz plötzlich", "solche angst zu sterben"),
+    "fr": ("mes lèvres sont bleues", "j'ai tout rendu, deux fois", "je suis devenue aveugle d'un coup"),
+    "pl": ("sine usta", "chcę odebrać sobie życie", "zwracam od rana"),
+    "ar": ("شفايفي زرقا", "حاسس بضيقة نفس", "عضني كلب في رجلي"),
+}
+
+
+@pytest.mark.parametrize(("language", "text"), [(k, t) for k, ts in SAID_OF_SOMETHING_ELSE.items() for t in ts])
+def test_a_word_that_is_mostly_said_of_something_else_is_no_sign(language: str, text: str) -> None:
+    assert recognise(text, words_for(language)) is None
+
+
+@pytest.mark.parametrize(("language", "text"), [(k, t) for k, ts in SAID_OF_THE_BODY.items() for t in ts])
+def test_the_same_word_beside_the_body_is_one(language: str, text: str) -> None:
+    assert recognise(text, words_for(language)) is not None
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_an_everyday_word_is_no_slip_and_no_beginning_of_a_word_of_danger(language: str) -> None:
+    words = words_for(language)
+    table = compiled(words.concepts, words)
+    spelled = {stem: text for text, stem in table.exact.items()}
+    for word in words.literal_words:
+        if "*" not in word:
+            found = [spelled[stem] for stem in known(word, table, True)]
+            assert all("*" not in text for text in found), (word, found)
