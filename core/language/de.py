@@ -115,7 +115,7 @@ GERMAN = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
-            "bin bei;liege bei;lieg bei;stehe bei;steh bei;gerade gewogen;grad gewogen;eben gewogen;"
+            "wiegt;hat;bin bei;liege bei;lieg bei;stehe bei;steh bei;gerade gewogen;grad gewogen;eben gewogen;"
             "frisch gewogen;hab mich gewogen;hab mich gerade gewogen;habe mich gerade gewogen;"
             "habe mich gewogen;kam auf;habe geschafft;hab geschafft;nen;jetzt bei;"
             "waage;die waage;sagt;zeigt;hab;habe;ich hab;jeden tag;ne;erst;den;um den;diesmal;"
@@ -145,6 +145,11 @@ GERMAN = Lexicon(
             "ich glaube;schätze ich;ich schätze;ungefaehr;annähernd;in etwa;~;wohl;beinahe;"
             "schätzungsweise;ich denke;so etwa;ungf"
         ),
+        WordRole.AND_SOME: split("irgendwas;komma irgendwas;und irgendwas;und ein paar zerquetschte;und noch was"),
+        WordRole.AFTER: split(
+            "nach;direkt nach;gleich nach;kurz nach;beim;während;nachdem;als ich;wenn ich;vom;nach dem;nach der"
+        ),
+        WordRole.STIRRING: split("kaffee;zigarette;rauchen;geraucht;sauna;streit;espresso"),
         WordRole.BOUND: split(
             "mehr als;weniger als;über;unter;mindestens;höchstens;maximal;bis zu;>;<;zwischen;nicht mehr als;minimal"
         ),

@@ -103,7 +103,7 @@ ENGLISH = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
-            "just got off the scales;got off the scales;just off the scales;off the scales;"
+            "weighs;has;had;just got off the scales;got off the scales;just off the scales;off the scales;"
             "just stepped off the scales;just weighed myself;just been weighed;weighed myself;i managed;got to;"
             "made it to;now at;i got to;"
             "top;bottom;upper;lower;got;get;says;say;reads;read;shows;showed;did;managed;counted;made;"
@@ -130,6 +130,11 @@ ENGLISH = Lexicon(
             "ish;or so;~;give or take;nearly;almost;just over;just under;a bit over;a bit under;"
             "a little over;a little under;somewhere around;more or less;say;close to"
         ),
+        WordRole.AND_SOME: split("something;somethin;odd;and something"),
+        WordRole.AFTER: split(
+            "after;just after;right after;straight after;soon after;following;when i;while;whilst;during;from;once i"
+        ),
+        WordRole.STIRRING: split("coffee;tea;cigarette;smoke;smoking;smoked;vape;argument;row;sauna;hot bath"),
         WordRole.BOUND: split(
             "more than;less than;over;under;above;below;at least;at most;up to;>;<;not more than;"
             "no more than;bigger than;between"

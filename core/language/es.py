@@ -92,7 +92,7 @@ SPANISH = Lexicon(
     amounts={"un par de horas": ("2", UnitPart.HOUR), "par de horas": ("2", UnitPart.HOUR)},
     roles={
         WordRole.LEAD: split(
-            "me acabo de pesar;acabo de pesarme;me he pesado;me pesé;recién me pesé;estoy en;ando en;voy en;"
+            "pesa;tiene;me acabo de pesar;acabo de pesarme;me he pesado;me pesé;recién me pesé;estoy en;ando en;voy en;"
             "conseguí;logré;alcancé;he conseguido;pude hacer;he hecho;llegué a hacer;he logrado;sigo en;"
             "marca;báscula;la báscula;salen;sale;conté;alta;baja;llegué a;llegué;hice;dice;levanté;"
             "me levanté;tengo;me;medí;ha salido;salió;esta vez;solo;hoy peso;me da;da;"
@@ -117,6 +117,11 @@ SPANISH = Lexicon(
             "tal vez;creo;creo que;sobre los;sobre unos;aproximado;~;ca;poco más de;y pico;tirando a;"
             "diría;por ahí"
         ),
+        WordRole.AND_SOME: split("y pico;y algo;y tantos;y tantas;y tanto"),
+        WordRole.AFTER: split(
+            "después de;justo después de;tras;al;cuando;mientras;durante;recién;luego de;después del;después"
+        ),
+        WordRole.STIRRING: split("café;cigarro;cigarrillo;fumar;fumé;sauna;mate;discusión"),
         WordRole.BOUND: split(
             "más de;menos de;al menos;como mucho;como máximo;mínimo;>;<;por encima de;por debajo de;entre;por lo menos"
         ),

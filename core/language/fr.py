@@ -109,7 +109,7 @@ FRENCH = Lexicon(
     local_pound={"livre": D("0.5"), "livres": D("0.5")},
     roles={
         WordRole.LEAD: split(
-            "je viens de me peser;viens de me peser;je me suis pesé;je me suis pesée;me suis pesé;"
+            "pèse;fait;je viens de me peser;viens de me peser;je me suis pesé;je me suis pesée;me suis pesé;"
             "me suis pesée;suis à;j'en suis à;en suis à;j'ai réussi;réussi;j'ai réussi à en faire;"
             "réussi à en faire;arrivé à;arrivée à;je suis arrivé à;je suis arrivée à;"
             "balance;la balance;dit;affiche;indique;j'ai;jai;fait;fais;haute;basse;compté;j'ai fait;"
@@ -137,6 +137,12 @@ FRENCH = Lexicon(
             "approximativement;env;à peu de choses près;quasi;quasiment;disons;vers les;aux alentours de;"
             "~;ca;je dirais;grosso modo;un peu plus de;un peu moins de"
         ),
+        WordRole.AND_SOME: split("et quelques;et des poussières;et quelque chose;et un peu plus"),
+        WordRole.AFTER: split(
+            "après;juste après;en;quand;pendant;tout de suite après;après avoir;après le;après la;après les;"
+            "au retour de"
+        ),
+        WordRole.STIRRING: split("café;cigarette;fumer;fumé;sauna;dispute;clope"),
         WordRole.BOUND: split(
             "plus de;moins de;au moins;au plus;au maximum;minimum;maximum;>;<;au dessus de;en dessous de;entre"
         ),

@@ -52,6 +52,9 @@ class WordRole(StrEnum):
     HEDGE = "hedge"  # "about 82"
     VIGOROUS = "vigorous"  # minutes of hard effort
     BOUND = "bound"  # "more than 82": not an exact value
+    AND_SOME = "and_some"  # "70 something": neither
+    AFTER = "after"  # "72 after the stairs": of a pulse, what it is no resting one for
+    STIRRING = "stirring"  # "98 after coffee"
     CHANGE = "change"  # "lost 2": a difference, not a reading
     NOT = "not"
     NOTHING = "nothing"  # none at all: zero

@@ -125,7 +125,7 @@ POLISH = Lexicon(
     },
     roles={
         WordRole.LEAD: split(
-            "właśnie się zważyłam;właśnie się zważyłem;zważyłam się;zważyłem się;przed chwilą się ważyłam;"
+            "waży;ma;właśnie się zważyłam;właśnie się zważyłem;zważyłam się;zważyłem się;przed chwilą się ważyłam;"
             "udało się;udało mi się;dałam radę;dałem radę;jestem na;stoję na;zrobione;"
             "waga pokazuje;pokazuje;mam;zrobiłam;zrobiłem;wyszło;wyszlo;górne;dolne;rano;dziś rano;"
             "naliczyłam;naliczyłem;policzyłam;tym razem;tylko;u mnie;teraz;jest;wyszły;"
@@ -150,6 +150,9 @@ POLISH = Lexicon(
             "około;ok;mniej więcej;prawie;jakieś;chyba;z grubsza;w przybliżeniu;koło;blisko;może;"
             "myślę że;jakoś;~;ca;gdzieś;niecałe;ponad trochę;plus minus;raczej;jakie;mniej wiecej"
         ),
+        WordRole.AND_SOME: split("z hakiem;z groszami;z czymś;coś;z kawałkiem;i coś"),
+        WordRole.AFTER: split("po;zaraz po;tuż po;od razu po;podczas;kiedy;gdy;w trakcie;jak"),
+        WordRole.STIRRING: split("kawie;kawa;kawę;papierosie;paleniu;papierosa;saunie;kłótni"),
         WordRole.BOUND: split(
             "więcej niż;mniej niż;ponad;powyżej;poniżej;co najmniej;najwyżej;między;pomiędzy;>;<;"
             "nie więcej niż;maksymalnie;przynajmniej;minimum"

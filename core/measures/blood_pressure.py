@@ -15,6 +15,7 @@ from core.client import Caution, Profile
 from core.measures.classify import age_at, age_notes
 from core.measures.home_bp_series import SERIES_MEAN, diastolic
 from core.measures.measure import (
+    SIT_QUIETLY,
     AlarmKind,
     Bounds,
     Measure,
@@ -161,7 +162,7 @@ BLOOD_PRESSURE = Measure(
         prepare=(
             "no_coffee_smoking_exercise_30_min",
             "empty_bladder",
-            "sit_quietly_5_min",
+            SIT_QUIETLY,
             "cuff_on_bare_upper_arm",
         ),
         technique=(

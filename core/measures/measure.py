@@ -17,6 +17,7 @@ from core.sources import Source
 D = Decimal
 FOUR_WEEKS = timedelta(days=28)
 NONE_PUBLISHED = D(0)
+SIT_QUIETLY = "sit_quietly_5_min"
 
 
 class MeasureKind(StrEnum):
@@ -59,6 +60,7 @@ class Why(StrEnum):
     ONE_NUMBER_MISSING = "one_number_missing"  # "128" for a blood pressure
     NOT_WHOLE = "not_whole"  # "7.5" for a count of whole numbers
     ONE_STAGE = "one_stage"  # "tandem 10 s" where the seconds of all stages are asked
+    NOT_AT_REST = "not_at_rest"  # "72 after the stairs" for a resting heart rate
     NOT_COMPLETED = "not_completed"  # four of five rises: there is no time to record
 
 
@@ -119,6 +121,11 @@ class Protocol:
     helper: bool = False
     site: str | None = None
     timers: tuple[int, ...] = ()
+
+    @property
+    def at_rest(self) -> bool:
+        """Whether it counts only after some quiet minutes."""
+        return SIT_QUIETLY in self.prepare
 
     @property
     def attempts_to_name(self) -> int:

@@ -64,7 +64,15 @@ def numbers_of(
     before = toks[kept[0].first - 1] if kept[0].first else None
     if before is not None and before.has(WordRole.BOUND) and not before.has(WordRole.HEDGE):
         return Misunderstood(Why.A_RANGE)
+    if any(_and_some(toks, h) for h in kept):
+        return Misunderstood(Why.A_RANGE)
     return kept, toks
+
+
+def _and_some(toks: Sequence[Token], parsed: ParsedNumber) -> bool:
+    """Whether a whole number is only where the value begins: "70 something"."""
+    after = toks[parsed.last + 1] if parsed.last + 1 < len(toks) else None
+    return parsed.whole and after is not None and after.has(WordRole.AND_SOME)
 
 
 def _a_time(toks: Sequence[Token], parsed: ParsedNumber) -> bool:

@@ -15,6 +15,7 @@ from decimal import Decimal
 from core.client import Caution, Profile
 from core.measures.classify import adult, age_at, age_notes, band_score
 from core.measures.measure import (
+    SIT_QUIETLY,
     AlarmKind,
     Bounds,
     Measure,
@@ -122,7 +123,7 @@ RESTING_HEART_RATE = Measure(
     better=Better.LOWER,
     bounds=Bounds(possible=Range(D(25), D(220)), usual=Range(D(40), D(120)), jump=D(20)),
     protocol=Protocol(
-        prepare=("no_coffee_smoking_exercise_30_min", "sit_quietly_5_min"),
+        prepare=("no_coffee_smoking_exercise_30_min", SIT_QUIETLY),
         technique=(
             "two_fingers_below_the_thumb",
             "start_the_timer_at_any_moment",

@@ -15,8 +15,10 @@ from functools import cache
 from core.language import ENGLISH, Intent, Lexicon, WordRole, lexicon_of, plain
 from core.language.cache import memoized
 from core.language.concepts import Concept
+from core.language.phrases import Table, compiled, cut, read
 from core.language.text import bare_words
 from core.language.tokens import UNKNOWN, Token, tokens
+from core.measures import MEASURES
 from core.measures.measure import Measure, MeasureKind, Misunderstood, Understood, Why
 from core.understanding.answers_in_text import Answer
 
@@ -27,6 +29,7 @@ MARKS_FOR = {  # behind "ten out of ten", what the marks are given to
 }  # fmt: skip
 FEWEST_BEFORE_A_DEED = 3  # words
 MOST_WORDS = 3  # in a description or a greeting
+AFTER_REACH = 3  # words from "after" to what was done
 LEADING = (Intent.GREETING, Intent.THANKS, Intent.YES, Intent.DONE, Intent.SAME, Intent.RECORD)
 
 
@@ -34,11 +37,63 @@ def sure(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure 
     """The same answers, those in a story doubted. One to the open question is confirmed if the value is usual; a number
     that was not asked for is ignored.
     """
+    answers = tuple(_at_rest(answer, text, words) for answer in answers)
     if not answers or not tells(text, words) or _describes(answers, text, words, asked):
         return answers
-    if _only_an_article(tokens(plain(text), lexicon_of(words)), words):
+    toks = tokens(plain(text), lexicon_of(words))
+    if _only_an_article(toks, words) or _says_of_another(toks, words):
         asked = None  # nothing to offer
     return tuple(_doubted(answer, asked) for answer in answers)
+
+
+def _at_rest(answer: Answer, text: str, words: Lexicon) -> Answer:
+    """The same answer; one that counts only at rest is asked about if effort is told: "72 after the stairs"."""
+    measure = MEASURES.get(answer.measure)
+    heard = answer.heard
+    if measure is None or not measure.protocol.at_rest or not isinstance(heard, Understood):
+        return answer
+    if heard.second is not None and heard.value not in measure.bounds.usual:
+        return answer  # a severe pressure is not argued about
+    if not _after_effort(text, words):
+        return answer
+    return replace(answer, heard=Misunderstood(Why.NOT_AT_REST, heard))
+
+
+@memoized
+def _after_effort(text: str, words: Lexicon) -> bool:
+    """Whether a message says that its number was taken after or during effort, or a coffee, and not after rest."""
+    table = effort_words(words)
+    toks = tokens(plain(text), lexicon_of(words))
+    for i, token in enumerate(toks):
+        if not token.has(WordRole.AFTER) or _any_number(token):
+            continue
+        near_by = toks[i + 1 : i + 2 + AFTER_REACH]
+        said = read(cut(" ".join(t.text for t in near_by), words.elision), table, False)
+        starts = {key for k in range(len(said.words)) for key in said.spans(k)}
+        if Concept.REST in starts:
+            continue
+        if starts or any(t.has(WordRole.STIRRING) for t in near_by):
+            return True
+    return False
+
+
+@cache
+def effort_words(words: Lexicon) -> Table[Concept]:
+    return compiled({c: words.concepts.get(c, "") for c in (Concept.EFFORT, Concept.TASKS, Concept.REST)}, words)
+
+
+def _says_of_another(toks: Sequence[Token], words: Lexicon) -> bool:
+    """Whether the number is another person's: nothing but a verb stands between, "my husband weighs 90"."""
+    others = _others(words)
+    first = next((i for i, t in enumerate(toks) if _number(t)), None)
+    if first is None:
+        return False
+    for t in reversed(toks[:first]):
+        if any(word in others or word.removesuffix("s") in others for word in bare_words(t.text)):
+            return True  # "my mum's is 94", too
+        if not (t.has(WordRole.LEAD) or t.has(WordRole.FILLER) or t.has(WordRole.HEDGE) or t.entry.measures):
+            return False
+    return False
 
 
 def _describes(answers: tuple[Answer, ...], text: str, words: Lexicon, asked: Measure | None) -> bool:

@@ -20,6 +20,7 @@ WHY: dict[str, str] = {
     "one_number_missing": N_("One of the two numbers is missing."),
     "not_whole": N_("Here I need a whole number."),
     "one_stage": N_("Please add up the seconds of all the stages."),
+    "not_at_rest": N_("This one counts only after five quiet minutes on a chair."),
     "not_completed": N_("It was not finished this time, and that is all right. You can try again or skip it."),
 }
 
@@ -29,6 +30,9 @@ DOUBTS: dict[str, str] = {
     "swapped_digits": N_("Maybe two digits changed places. Did you mean {amount}?"),
     "systolic_diastolic_swapped": N_("Maybe the two numbers changed places. Did you mean {amount}?"),
     "weight_for_height": N_("Maybe weight and height changed places. Did you mean this? {measure}: {amount}."),
+    "not_at_rest": N_(
+        "I read {amount}. Did you sit still for five minutes just before? If not, rest first, and take it once more."
+    ),
     "one_stage": N_("With all the stages added up, that would be {amount}. Is that right?"),
     "short_count": N_(
         "I read {amount}. It is easy to miscount a fast pulse in 15 seconds, and this one is your start. Please count"

@@ -460,3 +460,39 @@ def test_a_rating_may_be_told_as_a_mark_at_school(text: str, energy: int) -> Non
     if not chat.readings("energy"):
         chat = chat.says("tak")
     assert chat.readings("energy")[0].value == energy
+
+
+# --- numbers that are no answer -----------------------------------------------------------------------------------
+
+PULSE = replace(ADA, plan=Plan(measures=("resting_heart_rate",)))
+
+
+@pytest.mark.parametrize(
+    "text", ["72 after the stairs", "98 after coffee", "110 when I climb stairs", "72, just after my walk"]
+)
+def test_a_pulse_after_effort_is_asked_about_before_it_is_a_resting_one(text: str) -> None:
+    chat = Chat(PULSE).due().says("7").says(text)
+    assert chat.heard(m.DidYouMean).kind == "not_at_rest" and not chat.did(e.Record)
+    assert chat.presses("ok:yes").readings("resting_heart_rate")
+
+
+@pytest.mark.parametrize("text", ["64 before the walk", "72 after resting 5 minutes", "64 lying in bed"])
+def test_a_pulse_at_rest_is_one(text: str) -> None:
+    assert Chat(PULSE).due().says("7").says(text).readings("resting_heart_rate")
+
+
+def test_a_severe_pressure_is_not_argued_about() -> None:
+    chat = Chat(replace(ADA, plan=Plan(measures=("blood_pressure",)))).due().says("7").says("195/125 after the stairs")
+    assert chat.heard(m.PressureRepeat)
+
+
+@pytest.mark.parametrize("text", ["70 something", "seventy odd"])
+def test_where_a_number_begins_is_no_number(text: str) -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says(text)
+    assert chat.heard(m.AskAgain).why == "a_range" and not chat.readings("weight")
+
+
+@pytest.mark.parametrize("text", ["my husband weighs 90", "my husband is 90 kg", "he weighs 90"])
+def test_what_somebody_else_weighs_is_not_offered_as_ones_own(text: str) -> None:
+    chat = Chat(NO_PRESSURE).due().says("7").says(text)
+    assert "DidYouMean" not in chat.kinds and not chat.readings("weight")
