@@ -76,6 +76,7 @@ IN_PLACE = frozenset({"card", "thread", "past", "saw", "clear", "done", "write",
 SHOWS = frozenset({Request.PICTURE, Request.EXPORT, Request.PAGE, Request.CARD, Request.PLAN})
 OF_A_LIST = frozenset({Request.NEEDS_ME, Request.CASELOAD, Request.INVITE})  # never the name of somebody new
 NAME_WORDS = 4  # a longer text cannot be a name
+FEWEST_LETTERS = 4  # of a line about what was done: "rang"
 SHORT = 60  # characters; a longer text that names a measure tells somebody something
 
 
@@ -566,6 +567,8 @@ def _for_open_question(d: StaffStep, text: str) -> bool:
             return False
         case NamingClient():
             naming.typed(d, asking, text)
+        case DealingWith() if _tells_nothing(d, text):
+            caseload.dealing_again(d, asking)
         case DealingWith():
             caseload.done_typed(d, asking, text)
         case NamingTemplate():
@@ -642,6 +645,17 @@ def _moves_on(d: StaffStep, asking: OfOne, text: str) -> bool:
     if any(number != asking.client_id for number, _ in d.facts.mentioned):
         return bool(asked) or isinstance(asking, DealingWith | ChangingSlot)
     return bool(d.facts.mentioned) and (leads(text, Request.WRITE, d.words) or (bool(asked) and asked[0] in SHOWS))
+
+
+def _tells_nothing(d: StaffStep, text: str) -> bool:
+    """Whether a text does not say what was done: "ok", "hm", "done with Ada", a question."""
+    said = text.split()
+    return (
+        intent_of(text, d.words) is not None
+        or text.rstrip().endswith(("?", "؟"))
+        or sum(c.isalpha() for c in text) < FEWEST_LETTERS
+        or (len(said) < NAME_WORDS and intent_of(said[0], d.words) is Intent.DONE)
+    )
 
 
 def _invites_nobody(d: StaffStep, text: str) -> bool:

@@ -4,6 +4,8 @@ from dataclasses import replace
 from datetime import date, datetime, timedelta
 from decimal import Decimal
 
+import pytest
+
 from core.client import Profile
 from core.dialogue.commands import STAFF_BUTTONS
 from core.dialogue.kit.effects import drawn
@@ -135,6 +137,17 @@ def test_dealt_with_asks_what_was_done_and_clears_what_stood_on_the_card() -> No
 def test_what_was_done_can_be_said_in_ones_own_line() -> None:
     office = dealing(kept(12, SEVERE)).says("Her daughter\ndrove her to the clinic")
     assert office.did(ClearFlags) == [ClearFlags(2, (12,), "own", "Her daughter drove her to the clinic")]
+
+
+@pytest.mark.parametrize("text", ["ok", "hm", "thanks", "done with Ben", "done", "what do you mean?", "yes"])
+def test_a_stray_word_clears_no_flag_and_is_asked_about_again(text: str) -> None:
+    office = dealing(kept(12, SEVERE)).says(text)
+    assert office.did(ClearFlags) == [] and office.kinds == ["AskDone"]
+    assert office.presses("done:2:rang").did(ClearFlags) == [ClearFlags(2, (12,), "rang")]
+
+
+def test_one_word_that_says_what_was_done_is_enough() -> None:
+    assert dealing(kept(9, WISH)).says("rang").did(ClearFlags) == [ClearFlags(2, (9,), "own", "rang")]
 
 
 def test_that_nothing_was_needed_wants_a_reason_where_it_was_urgent_and_none_elsewhere() -> None:
