@@ -46,6 +46,7 @@ __all__ = [
     "Who",
     "answer_to_alarm",
     "complaint_in_a_test",
+    "denies",
     "recognise",
     "sightings",
 ]
@@ -189,6 +190,22 @@ def _is_harmless(shape: str, words: Lexicon) -> bool:
     folded = plain(shape)
     shown = [(_all_shown(cut(folded, one.elision), one, True), one) for one in _read_in(words)]
     return not any(_possible(bits, one) or _may_tell_enough(bits, one) for bits, one in shown)
+
+
+def denies(text: str, sign: str, words: Lexicon) -> bool | None:
+    """Whether a message that does nothing but deny signs by their names denies this one: "my chest does not hurt".
+
+    None if it denies none, or names one that it does not deny.
+    """
+    seen = sightings(text, words)
+    if not seen or not all(s.denied for s in seen):
+        return None
+    return sign == AMISS or any(_alike(s.sign, sign) for s in seen)
+
+
+def _alike(one: str, other: str) -> bool:
+    """Whether two signs are of one kind: breathless at rest, and on the stairs."""
+    return one.partition("_")[0] == other.partition("_")[0]
 
 
 def sightings(text: str, words: Lexicon) -> list[Sighting]:

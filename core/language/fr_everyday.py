@@ -7,7 +7,8 @@ from core.language.concepts import Concept as C
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
         "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, mourir de rire, meurs de "
-        "faim, mal dormi, pas mal, pression artérielle, tension artérielle, pression des pneus, développé couché, "
+        "faim, mal dormi, pas mal de, pas mal du tout, c'est pas mal, plutôt pas mal, pression artérielle, tension "
+        "artérielle, pression des pneus, développé couché, "
         "pain, sur le cœur, coup de cœur, mal compris, le cœur léger, cœur de métier, mort de fatigue, cours, lourd "
         "petit, la tension, ma tension, mal fait, brasse, mal noté, courbature*, en finir avec, peur bleue, chaleur "
         "me tue, cette chaleur me tue, me tue ce, ça me tue, tu me tues, tue le temps, tuer le temps, tuer des "

@@ -88,6 +88,7 @@ from core.language.danger_signs import (
     Who,
     answer_to_alarm,
     complaint_in_a_test,
+    denies,
     recognise,
     sightings,
 )
@@ -258,6 +259,9 @@ def _danger(d: ClientStep, event: Text) -> bool:
         alarm = complaint_in_a_test(text, d.words)
     if isinstance(asking, AlarmAsked):
         answer = None if opens_a_question(text, d.words) else answer_to_alarm(text, d.words)
+        denied = denies(text, asking.sign, d.words) if alarm is None else None
+        if denied is not None:
+            answer = Answer.NO if denied else None
         if alarm is not None and alarm.certain:
             answers.alarmed(d, alarm, event)
         elif alarm is not None and safety.graver(asking, alarm):
@@ -266,7 +270,7 @@ def _danger(d: ClientStep, event: Text) -> bool:
             answers.alarm_answered(d, asking, safety.TYPED[answer])
         elif alarm is not None:
             safety.heard_while_asked(d, asking, alarm)
-        elif intent_of(text, d.words) is Intent.DONT_KNOW:
+        elif denied is False or intent_of(text, d.words) is Intent.DONT_KNOW:
             safety.say_question(d, asking.sign)
         else:
             return False

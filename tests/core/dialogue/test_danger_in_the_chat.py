@@ -262,3 +262,25 @@ def test_what_is_no_complaint_ends_no_test(text: str) -> None:
 
 def test_the_same_words_outside_a_test_are_no_alarm() -> None:
     assert "StopAndRest" not in Chat().due().says("my knee hurts").kinds
+
+
+@pytest.mark.parametrize(
+    ("language", "before", "denial"),
+    [
+        ("en", "I had chest pain last year", "my chest doesn't hurt"),
+        ("de", "letztes Jahr hatte ich Brustschmerzen", "ich habe keine Brustschmerzen"),
+        ("fr", "j'avais mal à la poitrine l'an dernier", "je n'ai pas mal à la poitrine"),
+        ("es", "el año pasado me dolió el pecho", "no me duele el pecho"),
+        ("pl", "w zeszłym roku bolało mnie w klatce", "nie boli mnie w klatce"),
+        ("ar", "السنة الماضية كان عندي ألم في الصدر", "صدري لا يؤلمني"),
+    ],
+)
+def test_a_sign_denied_by_its_name_stands_down(language: str, before: str, denial: str) -> None:
+    chat = Chat(replace(ADA, language=language)).says(before)
+    assert isinstance(chat.state.asking, AlarmAsked)
+    assert "StoodDown" in chat.says(denial).kinds
+
+
+def test_another_sign_denied_does_not_stand_down() -> None:
+    chat = Chat().says("I had chest pain last year").says("no dizziness at all")
+    assert "StoodDown" not in chat.kinds
