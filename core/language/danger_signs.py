@@ -77,6 +77,10 @@ NEW = "breathless_on_usual_tasks"
 EATING_TOO = ("nausea", "arm_jaw_neck_pain")  # "fingers down my throat" and what follows
 UNSURE_THERE = ("overdose", "stroke_signs")  # of laxatives; a finger and "cannot stop"
 PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
+EXPLAINED = ("eating_worry", "overdose")  # fasting for a blood test; "all my tablets, as always"
+ASKED_WHEN_OVER = ("breathless_at_rest",)  # "swallowed the wrong way, fine again"
+MAY_BE_EVERYDAY = ("bleeding", "allergic_reaction")  # gums when brushing, a mosquito: asked about otherwise
+NOT_EVERYDAY = (C.SUDDEN, C.ONSET, C.CANNOT, C.SWOLLEN, C.NOT_STOPPING, C.MUCH, C.CHEST, C.JUST_NOW)
 MEDICINES = (C.TABLETS, C.MEDICINE, C.INSULIN, C.POISON)
 ROUND = 4  # words of a denial that leave no doubt, whatever follows
 MANY = 6  # tablets at once: ours, more than a usual dose of anything
@@ -577,7 +581,7 @@ def _sighting(
         return None
     if sign.net and (when is When.LONG_AGO or who in (Who.NOBODY, Who.ELSEWHERE) or _all_well(r, spans, end)):
         return None
-    if _only_stiff(r, sign, start, end) or _as_meant(r, sign, level, spans):
+    if _only_everyday(r, sign, level, spans) or _as_meant(r, sign, level, spans):
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     certain = denied is False and sign.sure and mine and not lonely and not _explained(r, sign, level, spans)
@@ -794,28 +798,41 @@ def _all_well(r: _Read, spans: Sequence[Span], end: int) -> bool:
 
 
 def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
-    """Whether it may well have an everyday cause, or be enjoyed: "my leg is numb, I sat on it", "puffed, but happy"."""
+    """Whether it may well have an everyday cause, be enjoyed, or be over: "my leg is numb, I sat on it"."""
     start, end = r.sentence(spans)
     numb = sign.key == "stroke_signs" and any(C.LIMB in part or C.FACE in part for part in sign.parts)
-    if numb or level in MILD:
-        for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
-            alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
-            no = any(k in r.negative for k in (*range(i - WIDE, i), b))  # "and not from the roller coaster"
-            if start <= i < end and not alike and not no:
-                return True
-    enjoyed = level is Level.STOP_REST or (level is Level.SAME_DAY and sign.key == "palpitations")
+    mild = numb or level in MILD
+    if (mild or sign.key in EXPLAINED) and _everyday(r, start, end):
+        return True
+    if sign.key == "palpitations" and r.said_of((C.EFFORT, C.TASKS), start, end) and not r.anywhere(C.REST, start, end):
+        return True  # what a heart does in a run
+    if (mild or sign.key in ASKED_WHEN_OVER) and _settled(r, spans):
+        return True
+    enjoyed = level is Level.STOP_REST or (level is Level.SAME_DAY and sign.key in ("palpitations", "head_injury"))
     return enjoyed and r.anywhere(C.FINE, spans[-1][1], end)
 
 
-def _only_stiff(r: _Read, sign: Sign, start: int, end: int) -> bool:
-    """Whether the wider net caught a part of the body with an everyday cause, and not suddenly.
+def _everyday(r: _Read, start: int, end: int) -> bool:
+    """Whether an everyday cause is named, and not to say that it is none."""
+    for i, (_, b) in r.at.get(C.EVERYDAY, {}).items():
+        alike = any(a < i <= a + WIDE for a in r.at.get(C.AS_IF, {}))  # "as on a roller coaster" explains nothing
+        no = any(k in r.negative for k in (*range(i - WIDE, i), b))  # "and not from the roller coaster"
+        if start <= i < end and not alike and not no:
+            return True
+    return False
 
-    "A stiff back from gardening", "arms like lead after the push-ups".
+
+def _only_everyday(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> bool:
+    """Whether what would only be asked about, or is mild and well again, has an everyday cause, and came not suddenly.
+
+    "A stiff back from gardening", "arms like lead after the push-ups", "a numb foot from sitting, gone now".
     """
-    if not sign.net or not sign.parts or C.PART not in sign.parts[0]:
+    start, end = r.sentence(spans)
+    caused = _everyday(r, start, end) or _after_effort(r, start, end)
+    if not caused or r.said_of(NOT_EVERYDAY, start, end):
         return False
-    caused = r.anywhere(C.EVERYDAY, start, end) or _after_effort(r, start, end)
-    return caused and not r.said_of((C.SUDDEN, C.ONSET, C.CANNOT, C.SWOLLEN, C.BLOOD), start, end)
+    well = r.anywhere(C.FINE, spans[0][0] + 1, end) or _settled(r, spans)
+    return sign.net or (not sign.sure and sign.key in MAY_BE_EVERYDAY) or (level in MILD and well)
 
 
 def _after_effort(r: _Read, start: int, end: int) -> bool:

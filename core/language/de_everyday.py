@@ -187,6 +187,7 @@ EVERYDAY: dict[C, str] = {
         "nacht, mundtrockenheit"
     ),
     C.FIGURATIVE: (
+        "regen, politik, deko, schlussverkauf, bügeln, elfmeter*, gerede, steuererklärung, "
         "hose, kleid, schuhe, gürtel, preis*, rechnung*, gasrechnung, stromrechnung, chef, arbeit, stress im büro, "
         "spiel, fußball, tor, bundesliga, verein, steuer*, miete, aussicht, panorama, konzert, hochzeit, "
         "langeweile, lachen, gelacht, enkel, stau, verkehr, papierkram, termin*, film, achterbahn, lotto, "
@@ -209,6 +210,8 @@ EVERYDAY: dict[C, str] = {
         "grins, 🙈, 😉, 😛"
     ),
     C.THING: (
+        "hund, katze, kater, kätzchen, welpe, pferd, hühner, papagei, kaninchen, hamster, reifen, luftballon, "
+        "ballon, luftmatratze, fußball, "
         "handy, telefon, laptop, computer, rechner, pc, akku, batterie, bildschirm, auto, wagen, bus, zug, bahn, "
         "motor, waschmaschine, spülmaschine, kühlschrank, heizung, drucker, app, website, seite im netz, internet, "
         "wlan, fernseher, radio, uhr, wasserhahn, rohr, kuchen, teig, zelt, zaun, pflanze, pflanzen, stuhl, tisch, "
@@ -223,6 +226,14 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "fast, beinahe, beinah, um ein haar, schier, könnte man, konnte man",
     C.EVERYDAY: (
+        "impfung, impfen, geimpft, grippeimpfung, manschette, vor kälte, von der kälte, bei der hitze, von der "
+        "hitze, hitze, wechseljahre, hitzewallung*, kaffee, vom kaffee, spinning, zumba, radeln, radfahren, vom "
+        "rad, suppe, heißer tee, scharf gegessen, chili, sonnenbrand, von der sonne, zähneputzen, zahnseide, "
+        "rasieren, zwiebel, zwiebeln, blutabnahme, nüchtern, fasten, faste, fastenzeit, ramadan, schuhkauf, "
+        "konzert, vom langen sitzen, langes sitzen, langem sitzen, vom sitzen, langer flug, vom knien, normal bei "
+        "mir, aber normal, wie verordnet, wie jeden tag, arzt hat gesagt, laut arzt, mit dem arzt besprochen, vom "
+        "singen, vom schreien, splitter, kniebeugen, mückenstich, dornen, erkältung, erkältet, schnupfen, "
+        "bildschirm, "
         "gartenarbeit, vom garten, garteln, umgraben, schneeschaufeln, schneeschippen, umzug, kisten schleppen, vom "
         "schleppen, vom streichen, muskelkater, vom gym, vom fitness, nach pilates, vom yoga, vom pilates, von den "
         "kniebeugen, vom training, nach dem training, von den liegestützen, vom liegestütze, karussell, achterbahn, "

@@ -228,6 +228,7 @@ EVERYDAY: dict[C, str] = {
         "dry mouth"
     ),
     C.FIGURATIVE: (
+        "rain, wifi, politics, sales, ironing, decor, wallpaper, tax return, driving test, the quiz, broadband, "
         "match, game, goal, score, bills, bill, price, prices, boss, traffic, tax, taxes, rent, jeans, trousers, "
         "dress, shoes, belt, corset, view, views, scenery, concert, wedding, boredom, excitement, football, team, "
         "league, mortgage, kids bedroom, laughter, laughing, giggles, grandkids, surprise, shock news, paperwork, "
@@ -252,6 +253,8 @@ EVERYDAY: dict[C, str] = {
         "😛, laughing so hard, laughing so much, laughed so hard, laughed so much"
     ),
     C.THING: (
+        "dog, dogs, cat, cats, puppy, kitten, hamster, horse, hens, parrot, rabbit, tyre, tyres, wheel, wheels, "
+        "balloon, ball, server, system, "
         "phone, mobile, tablet, ipad, laptop, computer, pc, battery, screen, car, van, bus, train, engine, motor, "
         "washing machine, dishwasher, kettle, toaster, fridge, boiler, printer, app, website, internet, wifi, "
         "router, tv, telly, radio, watch, clock, tap, pipe, radiator, souffle, cake, dough, tent, shed, fence, "
@@ -269,6 +272,15 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "nearly, almost, could have, practically, near enough, as good as, enough to",
     C.EVERYDAY: (
+        "jab, flu jab, vaccination, vaccine, booster, bp cuff, cuff, from the cold, in this cold, in the heat, "
+        "this heat, hot weather, menopause, hot flush, hot flushes, coffee, spin class, zumba, treadmill, soup, "
+        "hot drink, hot tea, curry, chilli, spicy, sunburn, sunburnt, from the sun, brush my teeth, brushing my "
+        "teeth, floss, flossing, shaving, onions, for my blood test, for the blood test, blood test tomorrow, "
+        "blood test this, fasting, ramadan, lent, buy shoes, buying shoes, shoe shopping, at the concert, from "
+        "sitting, sitting too long, sat too long, long flight, from kneeling, kneeling, normal for me, as normal, "
+        "like everybody, like everyone, same as always, like every day, as prescribed, doctor said, gp said, "
+        "doctor ok, nurse said, gp ok, the wrong way, from singing, cheering, from shouting, karaoke, splinter, "
+        "paper cut, stubbed, mosquito, midges, brambles, hay fever, hayfever, head cold, sniffles, "
         "from the gardening, after gardening, after the gardening, from gardening, with the gardening, digging, "
         "shovelling, snow shovelling, decorating, from lifting boxes, moving house, from the gym, after the gym, from "
         "pilates, after pilates, from yoga, after yoga, after zumba, from zumba, after spin, carousel, roundabout, "

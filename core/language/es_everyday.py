@@ -172,6 +172,7 @@ EVERYDAY: dict[C, str] = {
         "cambio de medicación"
     ),
     C.FIGURATIVE: (
+        "lluvia, política, rebajas, decoración, planchar, wifi, penaltis, papeles, guapo, guapa, "
         "calor, factura*, recibo de la luz, luz, precio*, partido, gol, final, jefe, trabajo, papeleo, hacienda, "
         "renta, declaración, impuestos, alquiler, hipoteca, vistas, paisaje, concierto, boda, risa, reír, reírme, "
         "aburrimiento, tráfico, atasco, pantalón, pantalones, vaqueros, vestido, zapatos, faja, liga, equipo, "
@@ -191,6 +192,8 @@ EVERYDAY: dict[C, str] = {
         "jsjs*, de la risa"
     ),
     C.THING: (
+        "perro, perra, perrita, perrito, gato, gata, gatito, caballo, gallina, loro, conejo, hámster, rueda, "
+        "ruedas, neumático, globo, balón, servidor, sistema, "
         "móvil, movil, teléfono, telefono, celular, portátil, portatil, ordenador, compu, computadora, batería, "
         "bateria, pantalla, coche, carro, auto, camioneta, bus, autobús, tren, motor, lavadora, lavavajillas, "
         "nevera, caldera, impresora, app, aplicación, web, internet, wifi, tele, televisor, radio, reloj, grifo, "
@@ -203,6 +206,12 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "casi, por poco, un poco más y, para que me diera, para darle a uno, como para",
     C.EVERYDAY: (
+        "vacuna, vacunaron, vacunado, vacunada, manguito, calor, con el calor, bochorno, menopausia, café, por el "
+        "café, de la bici, spinning, zumba, sopa, té caliente, picante, por el sol, quemadura de sol, cepillarme, "
+        "cepillado, hilo dental, afeitarme, cebolla, cebollas, analítica, para el análisis, en ayunas, ayuno, "
+        "ramadán, cuaresma, zapatos, concierto, de estar sentada, de estar sentado, rato sentada, rato sentado, "
+        "vuelo largo, de rodillas, lo normal, dijo el médico, me lo recetó, recetad*, de cantar, astilla, "
+        "mosquito, zarzas, resfriado, resfriada, mocos, catarro, pantalla, ordenador, paella, sentadillas, "
         "del jardín, de la huerta, de cargar, por cargar, de la mudanza, de fregar, de limpiar cristales, de "
         "pintar, por el gimnasio, del gimnasio, del gym, por el gym, después de zumba, de la zumba, de pilates, de "
         "yoga, carrusel, tiovivo, montaña rusa, feria, noria, bailar, bailando, bailé, vals, tango, tantos números, "

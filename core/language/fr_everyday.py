@@ -206,6 +206,7 @@ EVERYDAY: dict[C, str] = {
         "sèche"
     ),
     C.FIGURATIVE: (
+        "pluie, météo, politique, soldes, déco, impôts, draps, repassage, wifi, tirs au but, papiers, "
         "match, but, jeans, pantalon, robe, chaussures, ceinture, prix, facture*, note, loyer, impôt*, "
         "impots, patron, boulot, paperasse, administratif, circulation, bouchons, embouteillages, paysage, "
         "vue, col, concert, mariage, ennui, rire, rigolé, chaleur, canicule, froid, faim, soif, équipe, "
@@ -227,6 +228,8 @@ EVERYDAY: dict[C, str] = {
     ),
     C.LAUGHTER: "haha*, hihi*, lol, mdr, ptdr, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, xd, blague, 🙈, 😉, 😛, je rigole",
     C.THING: (
+        "chien, chienne, chat, chatte, chaton, chiot, cheval, poule, perroquet, lapin, hamster, pneu, pneus, "
+        "ballon, système, "
         "téléphone, telephone, portable, tel, ordi, ordinateur, pc, batterie, écran, voiture, bagnole, camion, bus, "
         "train, moteur, machine à laver, lave vaisselle, frigo, chaudière, imprimante, appli, application, site, "
         "internet, wifi, télé, tele, radio, montre, horloge, robinet, tuyau, gâteau, soufflé, pâte, tente, clôture, "
@@ -240,6 +243,12 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "failli, presque, manqué de, un peu plus et, à deux doigts de, à faire une, de quoi faire une",
     C.EVERYDAY: (
+        "vaccin, vaccination, brassard, de froid, le froid, du froid, chaleur, avec la chaleur, canicule, "
+        "ménopause, bouffées de chaleur, café, du café, vélo, spinning, zumba, soupe, thé brûlant, piment, épicé, "
+        "coup de soleil, du soleil, brossage, fil dentaire, rasage, oignons, prise de sang, à jeun, jeûne, "
+        "ramadan, carême, chaussures, concert, d'être assise, d'être assis, assise longtemps, assis longtemps, "
+        "long vol, à genoux, c'est normal, selon l'ordonnance, médecin a dit, avec le médecin, prescrit, de "
+        "travers, d'avoir chanté, écharde, moustique, ronces, rhume, enrhumé*, l'écran, squats, "
         "avec le jardin, du jardin, du jardinage, jardinage, jardiné, pelleté, pelleter, bêché, déménagement, porter "
         "des cartons, de la gym, de la muscu, de la zumba, du pilates, du yoga, après la zumba, après la gym, après "
         "le sport, manège, manèges, montagnes russes, fête foraine, carrousel, valse, valsé, tango, danser, dansé, "

@@ -169,6 +169,7 @@ EVERYDAY: dict[C, str] = {
         "nie wiem jak zmierzyć, nie wiem jak mierzyć"
     ),
     C.FIGURATIVE: (
+        "deszcz, deszczem, pogod*, polityk*, wyprzedaż*, podatk*, wifi, karne, "
         "ceny, cen, rachun*, promocj*, kredyt*, podat*, szef*, robota, robocie, korki, korku, mecz*, gol*, bramk*, "
         "lig*, ligow*, drużyn*, kabare*, śmiech*, widok*, prezent*, koncert*, ślub*, wesel*, spodni*, dżins*, buty, "
         "sukienk*, pasek, upał*, pogoda, mróz, głod*, nud*, ciekawoś*, niespodziank*, emocj*, czekolad*, piwo, "
@@ -184,6 +185,8 @@ EVERYDAY: dict[C, str] = {
     ),
     C.LAUGHTER: "haha*, hehe*, hihi*, lol, xd, xdd, 😂, 🤣, 😅, 😆, 😄, 😜, 😁, 😹, żart*, 🙈, 😉, 😛, hahah*",
     C.THING: (
+        "pies, psa, piesek, suczka, kot, kotka, kotek, koń, kury, papuga, królik, chomik, opona, opony, oponie, "
+        "koło, balon, piłka, serwer, system, "
         "telefon*, komórk*, komork*, laptop*, komputer*, bateri*, ekran, auto, samochód, samochod, autobus*, "
         "pociąg*, silnik*, pralk*, zmywark*, lodówk*, piecyk, drukark*, aplikacj*, stron* internet*, internet*, "
         "wifi, telewizor*, radio, zegar*, kran, rur*, ciast*, namiot*, płot, drzew*, roślin*, kwiat*, krzesł*, "
@@ -197,6 +200,12 @@ EVERYDAY: dict[C, str] = {
         "prawie, o mało, o mało nie, mało nie, mało co, niemal, omal, o włos, można, można było, mozna bylo, mozna"
     ),
     C.EVERYDAY: (
+        "szczepieni*, szczepionk*, mankiet*, od zimna, w upał, upale, upału, menopauz*, uderzenia gorąca, od "
+        "kawy, po kawie, kawy, rowerze, spinning, zumb*, zup*, gorąca herbata, ostre jedzenie, od słońca, "
+        "opalon*, myciu zębów, przy myciu, nić dentystyczna, goleni*, cebul*, badanie krwi, badania krwi, na "
+        "czczo, poszczę, wielki post, ramadan, kupnie butów, koncert*, od siedzenia, z siedzenia, długo "
+        "siedziałam, długo siedziałem, długi lot, od klęczenia, norma, lekarz kazał, lekarz powiedział, lekarz "
+        "zalecił, od śpiewania, drzazga, komar*, katar, przeziębieni*, od komputera, bigos*, przysiad*, "
         "po ogródku, po ogrodzie, z ogródka, po kopaniu, po odśnieżaniu, odśnieżanie, po przeprowadzce, od dźwigania, "
         "po malowaniu, po myciu okien, po siłowni, po treningu, od treningu, po pilatesie, po jodze, po zumbie, "
         "zakwasy, karuzel*, diabelski młyn, kolejka górska, wesołe miasteczko, taniec, tańcach, tańczyłam, tańczyłem, "
