@@ -277,6 +277,7 @@ def _care() -> Iterator[object]:
     yield from (m.RestWhileIll("999", COACH), m.RestWhileIll("", ""))
     for sign in signs():
         yield from (m.Emergency(sign, "999"), m.SameDay(sign, "999"), m.StopAndRest(sign, "999"), m.AskAlarm(sign))
+        yield m.AskAlarm(sign, True, "999")
         yield from (m.EmergencyNearby(sign, "999"), m.AdviceNearby(sign, "999"))
         yield from (m.AlarmOver(sign, "999"), m.AlarmBetter(sign, "999"))
         yield from (m.Emergency(sign, ""), m.PastIllness(sign), m.HowIsItNow(sign), m.HowIsItNow(sign, True))

@@ -22,14 +22,19 @@ from core.language.known_conditions import Known, known_conditions
 from core.language.lexicon import Intent
 from core.language.phrases import HARD, WIDE, Said, Span, Table, compiled, cut, known, read
 from core.language.signs import (
+    ALSO_TELL,
     AMISS,
     BODY,
     BY_POINTS,
     CARRIES_NO,
     COMPANY,
     ENOUGH,
+    ENOUGH_TO_ACT,
     FUNCTIONS,
     HOW_IT_IS_SAID,
+    NOTHING_ELSE,
+    PARTS_TELL,
+    SAYS_LITTLE,
     SETTLES,
     SIGNS,
     TELLS,
@@ -147,6 +152,8 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
     All languages are read: in distress people fall back on the language of their childhood. Slips of the hand are
     forgiven in the client's language and in the language most of the message is in, English even if that is one word.
     """
+    if _shouts_for_help(text, words):
+        return Sighting("call_for_help", Level.EMERGENCY, certain=False)
     if len(text) <= SHORT and _is_harmless(_FIGURES.sub("0", text), words):
         return None
     found = _most_pressing(text, words)
@@ -154,6 +161,13 @@ def recognise(text: str, words: Lexicon) -> Sighting | None:
         return None
     lived_with = known_conditions(plain(text), words) if found is not None else None
     return found if found is None or lived_with is None else _but_known(found, lived_with, words)
+
+
+def _shouts_for_help(text: str, words: Lexicon) -> bool:
+    """Whether "help", which opens the help, is cried out: "HELP", "help!"."""
+    if not ("!" in text or text.isupper()) or text.startswith("/"):
+        return False
+    return _wishes(words).get(plain(text).strip(" .!")) is Intent.HELP
 
 
 def _is_a_wish(text: str, words: Lexicon, found: Sighting) -> bool:
@@ -395,6 +409,28 @@ def _told(r: _Read) -> list[Span]:
     return sorted(told) if points >= ENOUGH else []
 
 
+def _evidence(r: _Read, sign: Sign) -> int:
+    """The points of everything a message tells, denied or not: whether there is more than one word to go by."""
+    explained = {k for spans in r.at.values() for a, b in spans.values() for k in range(a, b)}
+    rest = (i for i, word in enumerate(r.said.words[:-1]) if i not in explained and not word.isdecimal())
+    points = (len(sign.parts) - 1) * PARTS_TELL + (NOTHING_ELSE if next(rest, None) is None else 0)
+    told: list[Span] = []
+    for worth, concepts in _BY_WORTH:  # what weighs most has its words first
+        spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
+        if worth > 0:
+            first = next((s for s in spans if not any(_overlap(s, other) for other in told)), None)
+            if first is None:
+                continue
+            told.append(first)
+        elif all(span[0] - 1 in r.negative for span in spans):
+            continue  # "not well" is not well
+        points += worth
+    return points
+
+
+_BY_WORTH = sorted((row for row in (*ALSO_TELL, *TELLS) if row[1][0] not in SAYS_LITTLE), key=lambda row: -row[0])
+
+
 @cache
 def _units(words: Lexicon) -> frozenset[str]:
     """What shows that a figure is a weight, a time or a distance."""
@@ -584,7 +620,11 @@ def _sighting(
     if _only_everyday(r, sign, level, spans) or _as_meant(r, sign, level, spans):
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
-    certain = denied is False and sign.sure and mine and not lonely and not _explained(r, sign, level, spans)
+    told_now = when in (When.NOW, When.JUST_NOW) or who is Who.WITH_ME
+    evident = told_now or level is Level.TALK or sign.alone or _evidence(r, sign) >= ENOUGH_TO_ACT
+    certain = (
+        denied is False and sign.sure and mine and evident and not lonely and not _explained(r, sign, level, spans)
+    )
     return Sighting(sign.key, level, when, who, certain)
 
 
@@ -801,7 +841,7 @@ def _explained(r: _Read, sign: Sign, level: Level, spans: Sequence[Span]) -> boo
     """Whether it may well have an everyday cause, be enjoyed, or be over: "my leg is numb, I sat on it"."""
     start, end = r.sentence(spans)
     numb = sign.key == "stroke_signs" and any(C.LIMB in part or C.FACE in part for part in sign.parts)
-    mild = numb or level in MILD
+    mild = numb or sign.level in MILD
     if (mild or sign.key in EXPLAINED) and _everyday(r, start, end):
         return True
     if sign.key == "palpitations" and r.said_of((C.EFFORT, C.TASKS), start, end) and not r.anywhere(C.REST, start, end):

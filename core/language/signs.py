@@ -276,6 +276,24 @@ TELLS: tuple[tuple[int, Part], ...] = (
     (-8, (C.LAUGHTER,)),
 )
 
+ALSO_TELL: tuple[tuple[int, Part], ...] = (  # names and shapes of signs, which the net above need not know; ours
+    (12, (C.CHEST_PAIN, C.HEART_ATTACK, C.STROKE, C.FAINTED)),
+    (10, (C.OVERDOSE, C.SLURRED, C.SIGHT_LOST)),
+    (7, (C.CHEST,)),
+    (8, (C.HYPO, C.HEAD_INJURY, C.CLOT, C.PALPITATIONS, C.INJURY, C.FATIGUE, C.COLD_SWEAT)),
+    (8, (C.WORST,)),
+    (6, (C.LOW_SHOWN, C.SUGAR_LOW)),
+    (4, (C.CRY, C.DYING)),
+    (4, (C.PRESS,)),
+    (4, (C.HOT_OR_RED,)),
+    (4, (C.ONE_SIDE, C.MOVE, C.FEEL, C.THINNERS, C.TONIGHT, C.INHALE, C.GAS, C.POISONED, C.NO_USE, C.CURTAIN,
+         C.SPREADS, C.CLUTCH, C.RACING, C.FOR_DAYS, C.ON_PURPOSE, C.END_IT, C.CALL)),
+)  # fmt: skip
+ENOUGH_TO_ACT = 11  # points; with fewer, and no word that it is now, one question is asked before anything else
+PARTS_TELL = 1  # points, for each part of a sign but the first: what fits together is no accident
+SAYS_LITTLE = (C.THING, C.EFFORT)  # "on the sofa", "after the test" make a sign no less one
+NOTHING_ELSE = 4  # points, if every word of a message is known: it is about nothing besides
+
 TOGETHER: tuple[tuple[str, str, str], ...] = (  # two signs together are another one, an emergency
     ("leg_swelling", "chest_pain", "leg_swelling_with_breathlessness"),
     ("leg_swelling", "breathless_at_rest", "leg_swelling_with_breathlessness"),

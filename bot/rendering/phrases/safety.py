@@ -253,7 +253,13 @@ def ask_alarm(said: m.AskAlarm, v: Voice) -> str:
         return v.say(
             "I want to be sure that I understand you. Is something wrong right now, with you or someone near you?"
         )
-    return v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
+    question = v.say("I want to be sure. You wrote about this: {sign}. Is it happening now?", sign=sign(v, said.sign))
+    if not said.urgent:
+        return question
+    return v.sentences(
+        question,
+        v.say("If it is, do not wait for me: <b>call {number} now.</b>", number=emergency_number(v, said.number)),
+    )
 
 
 @phrase(m.EmergencyNearby)

@@ -732,9 +732,14 @@ class EatingWorry:
 
 @dataclass(frozen=True, slots=True)
 class AskAlarm:
-    """A sign was named, perhaps past or somebody else's: is it happening now, and to whom?"""
+    """A sign was named, perhaps past or somebody else's: is it happening now, and to whom?
+
+    urgent: it would be an emergency; nobody needs to wait for this question then. number: whom to call, "" if unknown.
+    """
 
     sign: str
+    urgent: bool = False
+    number: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -45,6 +45,7 @@ from core.dialogue.kit.effects import Choice
 from core.language import Level
 from core.language.after_alarm import Later
 from core.language.danger_signs import Answer, Sighting, Who
+from core.language.signs import AMISS
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ProfileFact, ReadingAlarm, Understood
 from core.reading import Reading
@@ -99,7 +100,8 @@ def asked_in_words(d: ClientStep, before: AlarmAsked | None, text: str) -> None:
 
 
 def say_question(d: ClientStep, sign: str) -> None:
-    d.say(m.AskAlarm(sign), *ALARM_ANSWERS)
+    urgent = isinstance(d.asking, AlarmAsked) and d.asking.level == Level.EMERGENCY and sign != AMISS
+    d.say(m.AskAlarm(sign, urgent, d.emergency_number if urgent else ""), *ALARM_ANSWERS)
 
 
 def graver(asking: AlarmAsked, alarm: Sighting) -> bool:

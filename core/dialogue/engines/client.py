@@ -255,8 +255,11 @@ def _danger(d: ClientStep, event: Text) -> bool:
     alarm = recognise(text, d.words)
     if alarm is not None and _puts_off(d, text, alarm):
         alarm = None
-    if alarm is None and safety.in_a_test(asking):
-        alarm = complaint_in_a_test(text, d.words)
+    if safety.in_a_test(asking):
+        if alarm is None:
+            alarm = complaint_in_a_test(text, d.words)
+        elif alarm.sign != AMISS and alarm.who is Who.ME and alarm.when is not When.LONG_AGO:
+            alarm = replace(alarm, certain=True)  # no test goes on while a question is open
     if isinstance(asking, AlarmAsked):
         answer = None if opens_a_question(text, d.words) else answer_to_alarm(text, d.words)
         denied = denies(text, asking.sign, d.words) if alarm is None else None

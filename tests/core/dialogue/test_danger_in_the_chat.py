@@ -284,3 +284,18 @@ def test_a_sign_denied_by_its_name_stands_down(language: str, before: str, denia
 def test_another_sign_denied_does_not_stand_down() -> None:
     chat = Chat().says("I had chest pain last year").says("no dizziness at all")
     assert "StoodDown" not in chat.kinds
+
+
+def test_the_question_about_an_emergency_says_whom_to_call_meanwhile() -> None:
+    chat = Chat().says("I had chest pain last year")
+    assert chat.heard(m.AskAlarm) == m.AskAlarm("chest_pain", True, "999")
+
+
+@pytest.mark.parametrize("text", ["HELP", "help!", "Hilfe!"])
+def test_a_cry_for_help_is_no_request_for_the_help_page(text: str) -> None:
+    language = "de" if text == "Hilfe!" else "en"
+    assert Chat(replace(ADA, language=language)).says(text).heard(m.AskAlarm).sign == "call_for_help"
+
+
+def test_help_without_a_cry_opens_the_help() -> None:
+    assert Chat().says("help").heard(m.Help)

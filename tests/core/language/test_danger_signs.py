@@ -1004,3 +1004,28 @@ def test_an_everyday_word_is_no_slip_and_no_beginning_of_a_word_of_danger(langua
         if "*" not in word:
             found = [spelled[stem] for stem in known(word, table, True)]
             assert all("*" not in text for text in found), (word, found)
+
+
+# --- how much it takes to act -------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "chest pain", "my chest hurts", "I passed out", "palpitations since yesterday", "worst headache of my life",
+        "my calf's hot and red", "I think im having a stroke", "it is happening now, my arm tingles",
+    ],
+)  # fmt: skip
+def test_a_sign_said_and_nothing_else_or_said_to_be_now_is_acted_on(text: str) -> None:
+    assert heard(text, "en").certain
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bp cuff makes my arm tingle when it squeezes, normal isn't it",
+        "my trainer makes the room go dizzy with numbers",
+    ],
+)
+def test_one_word_among_much_else_is_asked_about_first(text: str) -> None:
+    assert not heard(text, "en").certain
