@@ -244,6 +244,8 @@ def sightings(text: str, words: Lexicon) -> list[Sighting]:
         enough = 1 if lexicon is ENGLISH else SURE_OF_LANGUAGE
         forgiving = lexicon is words or enough <= spoken[lexicon] == spoken[main]
         seen = _sightings(pieces[lexicon.elision], lexicon, forgiving)
+        if spoken[lexicon] <= spoken[words] and lexicon is not words:
+            seen = [s for s in seen if s.sign != AMISS]  # the wider net is for the language a message is in
         named = {s.sign for s in found}  # a language with more of the words knows better how it is meant
         found += [s for s in seen if s.sign not in denied | named]  # "ni náuseas" is denied, English has the word too
         denied |= {s.sign for s in seen if s.denied} - {s.sign for s in seen if not s.denied}

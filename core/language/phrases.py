@@ -229,10 +229,21 @@ class Said(Generic[K]):
 def cut(folded: str, elision: bool) -> list[str]:
     """The words and marks of a plain text."""
     text = folded.replace("'", " " if elision else "").translate(_SAME_SOUND)
-    pieces = ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(_DRAWN_OUT.sub(r"\1", text))]
-    if len(pieces) <= CRIED and _DRAWN_OUT.search(text):
+    shorter = _DRAWN_OUT.sub(_shortened, text)
+    pieces = ["!!" if p[:2] == "!!" else p for p in _PIECE.findall(shorter)]
+    if len(pieces) <= CRIED and shorter != text and not any(map(_laughs, pieces)):
         pieces.append("!!")  # "heeelp" is cried out
     return pieces
+
+
+def _shortened(letters: re.Match[str]) -> str:
+    """One letter for many; three where they are a whole word, which laughs: "hhhhh"."""
+    around = letters.string[letters.start() - 1 : letters.start()] + letters.string[letters.end() : letters.end() + 1]
+    return letters[1] if any(c.isalpha() for c in around) else letters[1] * 3
+
+
+def _laughs(piece: str) -> bool:
+    return len(piece) == 3 and piece[0].isalpha() and piece == piece[0] * 3
 
 
 def read(pieces: Iterable[str], table: Table[K], forgiving: bool) -> Said[K]:
