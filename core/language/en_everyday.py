@@ -6,6 +6,9 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "black out curtains, blackout curtains, blackout blind, blackout blinds, black out blind, power blackout, "
+        "slurring my soup, slurring his soup, carries an epipen, carry "
+        "an epipen, carries his epipen, carries her epipen, carry my epipen, epipen in my bag, epipen just in case, "
         "binding, binned, binning, pasting, punting, planting, ranting, strobe, andina, chest press, chest presses, "
         "chest size, chest strap, chest exercise*, chest of drawers, chest measurement*, chest freezer, breast "
         "stroke, breaststroke, stroke of luck, back stroke, backstroke, butterfly stroke, swimming stroke, different "
@@ -238,6 +241,7 @@ EVERYDAY: dict[C, str] = {
         "penalties, penalty shootout, the final, world cup, semi final, the league, england lost, the ref"
     ),
     C.FICTION: (
+        "is the name of, name of a band, name of the band, name of my, is a song, is a band, song called, band called, "
         "film, films, movie, movies, tv, telly, drama, episode, series, soap, book, novel, character, actor, news, "
         "podcast, documentary, article, read about, netflix, play, quiz, crossword, programme, match, game, video "
         "game, on the box, documentaries, thriller, horror film, whodunnit, sitcom, "

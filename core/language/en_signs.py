@@ -690,7 +690,8 @@ CONCEPTS: dict[C, str] = {
         "myself, chew and spit, diet pills, scared what the scales, scared of the scales, terrified of the scales, "
         "weighing myself ten times, calories a day, nothing but water, nothing but coffee, living on coffee, living "
         "on black coffee, living on water, burn off what, dont deserve to eat, dont deserve food, ate everything in, "
-        "ate the whole, ate until i was sick, eat in secret, eating in secret, hide food, hiding food, cant stop "
+        "ate the whole fridge, ate the whole lot and, ate until i was sick, eat in secret, eating in secret, hide "
+        "food, hiding food, cant stop "
         "stuffing, stuffing my face until, terrified of gaining, terrified of putting on weight, scared of gaining, "
         "scared of putting on weight, afraid of gaining, disgusted with myself after eating, feel disgusting after "
         "eating, weigh myself every hour, weighing myself every hour, weigh myself twenty, weigh myself ten times, "
@@ -983,6 +984,7 @@ CONCEPTS: dict[C, str] = {
         "plaster on, plaster on it, stuck a plaster on"
     ),
     C.PAST: (
+        "after my first, after my second, after my third, after my first child, after the birth of, "
         "last year, last month, years ago, year ago, months ago, month ago, used to, in the past, as a child, long "
         "ago, back then, when i was, history of, last summer, last winter, last spring, last autumn, a while ago, "
         "before my operation, previously, in my youth, once had, ages ago, decades ago, before the operation, 19##, "

@@ -42,8 +42,12 @@ MEANINGS = {
 class Line:
     kind: str
     category: str
-    level: str
+    level: str  # "a|b": either is right
     sentence: str
+
+    @property
+    def levels(self) -> frozenset[str]:
+        return frozenset(self.level.split("|"))
 
 
 @dataclass
@@ -79,7 +83,7 @@ def score(language: str, half: str) -> Score:
             found.counts[f"{line.kind}:acted"] += 1
         elif heard is not None:
             found.counts[f"{line.kind}:asked"] += 1
-        if heard is not None and heard.level.value == line.level:
+        if heard is not None and heard.level.value in line.levels:
             found.counts[f"{line.kind}:level"] += 1
         if line.kind == "alarm":
             _mutated(found, line, language, heard)
@@ -91,7 +95,7 @@ def score(language: str, half: str) -> Score:
 def _right(line: Line, heard: Sighting | None) -> bool:
     match line.kind:
         case "alarm" | "other_now":
-            return heard is not None and heard.certain and heard.level.value == line.level
+            return heard is not None and heard.certain and heard.level.value in line.levels
         case "past" | "other_elsewhere":
             return heard is not None and not heard.certain
         case _:

@@ -17,7 +17,7 @@ def scored(request: pytest.FixtureRequest) -> Score:
 def test_nearly_every_alarm_is_heard_at_its_level(scored):
     assert scored.share("alarm:heard", "alarm") >= 0.99
     assert scored.share("alarm:acted", "alarm") >= 0.85  # the others hear the number to call in the question
-    assert scored.share("alarm:level", "alarm") >= 0.97
+    assert scored.share("alarm:level", "alarm") >= 0.95
 
 
 def test_what_is_denied_or_harmless_alarms_nobody(scored):
