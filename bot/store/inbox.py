@@ -64,7 +64,7 @@ def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
             "key": one.key,
             "chat_id": one.chat_id,
             "received_at": now,
-            "event": secret(keys.get(one.chat_id, nobodys), codec.dumps(one.event)),
+            "event": secret(keys.get(one.chat_id, nobodys), codec.dump_to_load(one.event)),
             "language": one.language,
             "name": None if one.chat_id in keys else secret(nobodys, one.name),
             "is_group": one.is_group,
