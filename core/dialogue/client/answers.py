@@ -298,10 +298,10 @@ def comparison(d: ClientStep, measure: Measure, understood: Understood) -> Readi
     The newest that was not severe, since a normal value is expected after a rest; in a blood-pressure series, the
     nearest.
     """
-    taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
+    taken = (r for r in reversed(d.facts.of(measure.key)) if not safety.alarming(d, measure, r))
     if measure.series:
-        return min(reversed(taken), key=lambda r: abs(r.value - understood.value), default=None)
-    return taken[-1] if taken else None
+        return min(taken, key=lambda r: abs(r.value - understood.value), default=None)
+    return next(taken, None)
 
 
 def check_and_store(
