@@ -572,10 +572,11 @@ def store_and_reply(
         if earlier:
             _keep_beside(d, measure, replace(reading, how=How.EARLY), ref, since=earlier[-1])
             return
+    still_asked = tuple(k for k in d.state.agenda if k != measure.key)
     readings.record(d, reading, ref)
     if not replaces:
+        d.become(agenda=still_asked)
         check_in.note_answer(d)
-        d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
     if safety.after_reading(d, measure, reading, old):
         return
     if replaces:
