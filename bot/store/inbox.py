@@ -26,6 +26,7 @@ TRIES = 3
 class NewEvent:
     """An event from a transport, a sweep or a coach's turn.
 
+    event: the instants in it are in UTC.
     key: permanently unique: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
     language, name: hints about the person from the messenger, stored until the row is handled; the name only of a
     stranger, who may be about to join.
