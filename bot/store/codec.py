@@ -148,20 +148,15 @@ def _stored_as(kind: type) -> str:
 
 
 @cache
-def _field_names(kind: type) -> tuple[str, ...] | None:
-    return tuple(field.name for field in dataclasses.fields(kind)) if dataclasses.is_dataclass(kind) else None
+def _form(kind: type) -> tuple[tuple[str, object], ...] | None:
+    """The fields of a dataclass, each with its default where that is a plain one; None for any other class."""
+    if not dataclasses.is_dataclass(kind):
+        return None
+    fields = ((field.name, field.default) for field in dataclasses.fields(kind))
+    return tuple((name, usual if type(usual) in _THEMSELVES or usual == () else _NONE) for name, usual in fields)
 
 
-_NOTHING_USUAL: Mapping[str, object] = {}
-
-
-@cache
-def _usual(kind: type) -> Mapping[str, object]:
-    """The fields that have a plain default, and that."""
-    found = {field.name: field.default for field in dataclasses.fields(typing.cast(Any, kind))}
-    return {name: default for name, default in found.items() if type(default) in _THEMSELVES or default == ()}
-
-
+_NONE = object()
 _THEMSELVES = frozenset({str, int, bool, type(None)})
 
 
@@ -171,14 +166,13 @@ def _plain(value: object, brief: bool = False) -> Any:
         return value
     if kind is tuple:
         return [_plain(item, brief) for item in value]  # type: ignore[attr-defined]
-    if (names := _field_names(typing.cast(Any, kind))) is not None:
+    if (form := _form(typing.cast(Any, kind))) is not None:
         plain: dict[str, Any] = {"$": _stored_as(typing.cast(Any, kind))}
-        usual = _usual(typing.cast(Any, kind)) if brief else _NOTHING_USUAL
-        for name in names:
+        for name, usual in form:
             field = getattr(value, name)
-            if name in usual and type(field) is type(usual[name]) and field == usual[name]:
+            if brief and type(field) is type(usual) and field == usual:
                 continue
-            plain[name] = _plain(field, brief)
+            plain[name] = field if type(field) in _THEMSELVES else _plain(field, brief)
         return plain
     if isinstance(value, Enum):
         return {"$": _stored_as(typing.cast(Any, kind)), "is": _plain(value.value)}
@@ -201,7 +195,7 @@ def _plain(value: object, brief: bool = False) -> Any:
     raise CodecError(f"{kind.__name__} is not stored")
 
 
-_ENCODER = json.JSONEncoder(separators=(",", ":"))
+_ENCODER = json.JSONEncoder(separators=(",", ":"), check_circular=False)  # frozen values hold no circles
 
 
 def dumps(value: object) -> str:
@@ -429,7 +423,15 @@ _written: dict[str, object] = {}  # by their text
 def dump_for_soon(value: object) -> str:
     """`dumps` for a value that will soon be loaded again here: the state of a current conversation, a message to
     send. It leaves out what has its default; in what is kept for good, a default that changes must change nothing."""
-    text = _ENCODER.encode(_plain(value, True))
+    return _remember(_ENCODER.encode(_plain(value, True)), value)
+
+
+def dump_to_load(value: object) -> str:
+    """`dumps` for a value that will soon be loaded again here, but may also wait until after an upgrade: an event."""
+    return _remember(dumps(value), value)
+
+
+def _remember(text: str, value: object) -> str:
     if len(_written) >= 4096:
         _written.clear()
     _written[text] = value
@@ -437,7 +439,7 @@ def dump_for_soon(value: object) -> str:
 
 
 def load_again(text: str) -> object:
-    """`loads`; a value from `dump_for_soon` is returned from the cache, once.
+    """`loads`; a value from `dump_for_soon` or `dump_to_load` is returned from the cache, once.
 
     Raises: CodecError, and nothing else, for any text.
     """

@@ -26,6 +26,7 @@ TRIES = 3
 class NewEvent:
     """An event from a transport, a sweep or a coach's turn.
 
+    event: the instants in it are in UTC.
     key: permanently unique: "telegram/<update>", "due/<client>/<date>", "wake/<id>", ...
     language, name: hints about the person from the messenger, stored until the row is handled; the name only of a
     stranger, who may be about to join.
@@ -64,7 +65,7 @@ def put(conn: Connection, incoming: Sequence[NewEvent], now: datetime) -> int:
             "key": one.key,
             "chat_id": one.chat_id,
             "received_at": now,
-            "event": secret(keys.get(one.chat_id, nobodys), codec.dumps(one.event)),
+            "event": secret(keys.get(one.chat_id, nobodys), codec.dump_to_load(one.event)),
             "language": one.language,
             "name": None if one.chat_id in keys else secret(nobodys, one.name),
             "is_group": one.is_group,

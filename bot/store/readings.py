@@ -18,6 +18,7 @@ from sqlalchemy import (
     Text,
     and_,
     bindparam,
+    case,
     cast,
     func,
     literal,
@@ -245,31 +246,30 @@ def _history(dialect: str) -> CompoundSelect[Any]:
         .scalar_subquery()
     )
     o = readings.alias("o")
+    later = func.greatest if postgresql else func.max
     older = (
         select(together(all_of(o), line_end))
         .where(
             o.c.client_id == baseline.c.client_id,
             o.c.measure == baseline.c.measure,
-            baseline.c.measure.in_(DEEP),
             o.c.withdrawn_at.is_(None),
             o.c.how != literal_column("'early'"),
-            o.c.taken_at >= baseline.c.taken_at,
-            o.c.taken_at >= bindparam("long"),
+            # one bound: of two SQLite takes the first for its index, and reads on from the baseline
+            o.c.taken_at >= later(baseline.c.taken_at, bindparam("long")),
             o.c.taken_at < bindparam("since"),
         )
         .correlate(baseline)
         .scalar_subquery()
     )
-    all_three = (
-        type_coerce(start, Text)
-        + line_end
-        + newest
-        + func.coalesce(type_coerce(line_end, Text) + type_coerce(older, Text), "")
-    )
+    deep = case((baseline.c.measure.in_(DEEP), type_coerce(line_end, Text) + type_coerce(older, Text)))
+    all_three = type_coerce(start, Text) + line_end + newest + func.coalesce(deep, "")
     both = select(all_three).where(
         baseline.c.id == held.c.reading, baseline.c.taken_at < bindparam("since")
     )  # in the column list: for a join, SQLite would scan the whole table to build a filter
-    return lately.union_all(select(held.c.id, both.scalar_subquery()).where(held.c.reading.is_not(None)))
+    before = (
+        select(held.c.id, both.scalar_subquery().label("lines")).where(held.c.reading.is_not(None)).subquery("before")
+    )
+    return lately.union_all(select(before.c.id, together(before.c.lines, line_end)).group_by(before.c.id))
 
 
 _by_time = attrgetter("taken_at", "id")

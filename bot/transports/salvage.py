@@ -77,7 +77,9 @@ def set_aside(raw: Any, why: str, body: bytes | None = None) -> Unread:
 
 def number_of(raw: Any) -> int | None:
     """Return the number by which an update is confirmed, None where it says none that can be one."""
-    return _place_in_bytes(raw)[0] if isinstance(raw, Broken) else _place(raw)[0]
+    if isinstance(raw, Broken):
+        return _place_in_bytes(raw)[0]
+    return _counted(raw.get("update_id")) if isinstance(raw, Mapping) else None
 
 
 def form(value: Any, depth: int = 0) -> Any:
@@ -103,12 +105,16 @@ def fits(number: Any) -> bool:
     return type(number) is int and -LARGEST <= number <= LARGEST
 
 
+def _counted(number: Any) -> int | None:
+    """The number of an update, if it can be one."""
+    return number if fits(number) and 0 <= number < LARGEST else None
+
+
 def _place(raw: Any) -> tuple[int | None, int | None, bool]:
     """The number of an update, its chat, and whether that is a group, as far as it says so."""
     if not isinstance(raw, Mapping):
         return None, None, False
-    number = raw.get("update_id")
-    found = number if isinstance(number, int) and fits(number) and 0 <= number < LARGEST else None
+    found = _counted(raw.get("update_id"))
     for inner in raw.values():
         if not isinstance(inner, Mapping):
             continue

@@ -205,7 +205,7 @@ def _events(batch: _Batch, rows: Sequence[ClaimedEvent]) -> list[tuple[ClaimedEv
     events = []
     for row in rows:
         try:
-            event = codec.loads(row.event)
+            event = codec.load_again(row.event)
             if not isinstance(event, Event):
                 raise codec.CodecError("this is not an event")
         except codec.CodecError as error:

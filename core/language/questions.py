@@ -12,6 +12,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from core.language.cache import memoized
 from core.language.lexicon import Lexicon, Question
 from core.language.spoken import in_full, opens_a_question, opens_a_statement, without_fillers
 from core.language.text import bare_words, plain
@@ -109,6 +110,7 @@ def _table(words: Lexicon) -> _Table:
     return _Table(words.questions)
 
 
+@memoized
 def asked(text: str, words: Lexicon, coach: str) -> Asked | None:
     """The everyday question of a message, or None. coach: their name, "" for none."""
     table = _table(words)

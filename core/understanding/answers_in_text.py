@@ -209,11 +209,11 @@ def _leave_what_cannot_be(toks: Sequence[Token], pieces: list[_Piece], asked: Me
     """A bare number too large for the question, beside an amount of something else, is of that: "20 min on Tuesday and
     40 on Thursday" is no energy."""
     amount = [p for p in pieces if p.numbers and any(not _fits(asked, u) for u in _units(toks, p))]
-    for piece in pieces:
+    for piece in pieces if amount else ():
         bare = piece.key == asked.key and not piece.named and piece.numbers and not _units(toks, piece)
         values = [toks[i].entry.number for i in piece.numbers]
         high = asked.bounds.possible.high
-        if bare and amount and high is not None and all(v is not None and v > high for v in values):
+        if bare and high is not None and all(v is not None and v > high for v in values):
             piece.key = ""
 
 

@@ -9,6 +9,7 @@ from dataclasses import replace
 from datetime import datetime
 from decimal import Decimal
 
+from core.care import Units
 from core.dialogue.client import check_in, home_bp_week, needed, readings, safety, weighing_guard
 from core.dialogue.client import messages as m
 from core.dialogue.client.effects import Amend, ChangeClient, Retract
@@ -25,7 +26,7 @@ from core.dialogue.client.states import (
     Repeating,
     Setting,
 )
-from core.dialogue.client.step import ClientStep
+from core.dialogue.client.step import ClientStep, preferred
 from core.dialogue.kit.effects import Choice, Say
 from core.dialogue.kit.events import Press, Text
 from core.dialogue.kit.messages import KeptAsItWas
@@ -36,6 +37,7 @@ from core.judging.change import Change
 from core.judging.goals import Goal, progress
 from core.judging.trend import NoProjection, fit, points_of, projection
 from core.language import Lexicon, plain
+from core.language.cache import memoized
 from core.language.danger_signs import Sighting
 from core.language.text import bare_words
 from core.measures import MEASURES
@@ -64,13 +66,19 @@ ANY_TIME = tuple(  # taken whether or not they are in the plan; what can alarm m
 
 def readings_in(d: ClientStep, text: str, asked: Measure | None) -> tuple[Answer, ...]:
     """Parse the readings in a message: for the open question first, then for others this client may send."""
-    keys = dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *ANY_TIME))
-    if asked is not None and _of_another(text, d.words, asked, keys):
+    keys = tuple(dict.fromkeys((*d.state.agenda, *d.facts.plan.measures, *ANY_TIME)))
+    return _readings_in(text, d.words, "" if asked is None else asked.key, keys, d.facts.units)
+
+
+@memoized
+def _readings_in(text: str, words: Lexicon, asked_for: str, keys: tuple[str, ...], units: Units) -> tuple[Answer, ...]:
+    asked = MEASURES.get(asked_for)
+    if asked is not None and _of_another(text, words, asked, keys):
         return ()
-    others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != (asked and asked.key)]
-    prefer = d.unit(asked) if asked is not None else None
-    prefers = {x.key: d.unit(x) for x in others}
-    return sure(answers_in(text, d.words, asked, others, prefer, prefers), text, d.words, asked)
+    others = [MEASURES[k] for k in keys if k in MEASURES and MEASURES[k].understand and k != asked_for]
+    prefer = preferred(asked, units) if asked is not None else None
+    prefers = {x.key: preferred(x, units) for x in others}
+    return sure(answers_in(text, words, asked, others, prefer, prefers), text, words, asked)
 
 
 def _of_another(text: str, words: Lexicon, asked: Measure, keys: Collection[str]) -> bool:
@@ -298,10 +306,10 @@ def comparison(d: ClientStep, measure: Measure, understood: Understood) -> Readi
     The newest that was not severe, since a normal value is expected after a rest; in a blood-pressure series, the
     nearest.
     """
-    taken = [r for r in d.facts.of(measure.key) if not safety.alarming(d, measure, r)]
+    taken = (r for r in reversed(d.facts.of(measure.key)) if not safety.alarming(d, measure, r))
     if measure.series:
-        return min(reversed(taken), key=lambda r: abs(r.value - understood.value), default=None)
-    return taken[-1] if taken else None
+        return min(taken, key=lambda r: abs(r.value - understood.value), default=None)
+    return next(taken, None)
 
 
 def check_and_store(
@@ -564,10 +572,11 @@ def store_and_reply(
         if earlier:
             _keep_beside(d, measure, replace(reading, how=How.EARLY), ref, since=earlier[-1])
             return
+    still_asked = tuple(k for k in d.state.agenda if k != measure.key)
     readings.record(d, reading, ref)
     if not replaces:
+        d.become(agenda=still_asked)
         check_in.note_answer(d)
-        d.become(agenda=tuple(k for k in d.state.agenda if k != measure.key))
     if safety.after_reading(d, measure, reading, old):
         return
     if replaces:

@@ -112,10 +112,14 @@ class ClientFacts:
     find_zones: Callable[[str], tuple[str, ...]] = no_zones
     zone_of: Callable[[str], tzinfo] = always_utc
     label: Callable[[str, str], str] = no_label
+    _counting: dict[str, tuple[Reading, ...]] = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def of(self, measure: str) -> tuple[Reading, ...]:
         """This client's readings of one measure that count, oldest first."""
-        return tuple([r for r in self.history if r.measure == measure and r.counts])
+        found = self._counting.get(measure)
+        if found is None:
+            found = self._counting[measure] = tuple([r for r in self.history if r.measure == measure and r.counts])
+        return found
 
     @property
     def told(self) -> str:

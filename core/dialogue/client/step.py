@@ -7,7 +7,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from core import schedule
-from core.care import NumberVisibility, Status
+from core.care import NumberVisibility, Status, Units
 from core.dialogue.client.effects import Effect, Raise
 from core.dialogue.client.facts import ClientFacts
 from core.dialogue.client.messages import CoachNotReached, CoachTold
@@ -28,6 +28,17 @@ from core.watching.flags import Flag, Severity
 class Outcome:
     state: State
     effects: tuple[Effect, ...]
+
+
+def preferred(measure: Measure, units: Units) -> Unit:
+    """The unit in which somebody with these units is shown a measure."""
+    if measure.unit in FACTOR:
+        dimension = FACTOR[measure.unit][0]
+        if dimension is Dimension.MASS and units.mass in measure.units:
+            return units.mass
+        if dimension is Dimension.LENGTH and units.length in measure.units:
+            return units.length
+    return measure.unit
 
 
 class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
@@ -74,13 +85,7 @@ class ClientStep(StepBuilder[State, ClientFacts, Asking, Effect]):
 
     def unit(self, measure: Measure) -> Unit:
         """This client's preferred unit for a measure."""
-        if measure.unit in FACTOR:
-            dimension = FACTOR[measure.unit][0]
-            if dimension is Dimension.MASS and self.facts.units.mass in measure.units:
-                return self.facts.units.mass
-            if dimension is Dimension.LENGTH and self.facts.units.length in measure.units:
-                return self.facts.units.length
-        return measure.unit
+        return preferred(measure, self.facts.units)
 
     def asked_in(self, measure: Measure) -> Unit:
         """The unit a question names, as on the client's watch or tape: seconds where a speed is stored."""

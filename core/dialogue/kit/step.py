@@ -5,8 +5,11 @@ A `StepBuilder` lives only inside one call of `step`; it is the only mutable obj
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Callable, Mapping
+from dataclasses import fields
 from datetime import datetime
+from functools import cache
+from operator import attrgetter
 from typing import Any, Generic, Protocol, TypeVar
 
 from core.dialogue.kit.effects import Choice, Erase, Join, Rows, Say, SendData, numbered
@@ -37,6 +40,21 @@ AskingT = TypeVar("AskingT")
 EffectT = TypeVar("EffectT")
 
 
+@cache
+def _fields_of(kind: Any) -> tuple[dict[str, int], Callable[[Any], tuple[Any, ...]]]:
+    names = [field.name for field in fields(kind)]
+    return {name: place for place, name in enumerate(names)}, attrgetter(*names)
+
+
+def changed(state: StateT, changes: Mapping[str, Any]) -> StateT:
+    """What `dataclasses.replace` makes, in half the time: a state has many fields, and a step reads it between changes."""
+    places, values_of = _fields_of(type(state))
+    values = list(values_of(state))
+    for name, new in changes.items():
+        values[places[name]] = new
+    return type(state)(*values)
+
+
 class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     """One step under construction: the facts, the new state, the effects so far."""
 
@@ -63,7 +81,7 @@ class StepBuilder(Generic[StateT, FactsT, AskingT, EffectT]):
     def state(self) -> StateT:
         """The state as the step has it so far."""
         if self._changes:
-            self._state = replace(self._state, **self._changes)  # type: ignore[type-var]
+            self._state = changed(self._state, self._changes)
             self._changes = {}
         return self._state
 

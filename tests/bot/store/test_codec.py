@@ -16,7 +16,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.store import codec
-from bot.store.codec import CodecError, dump_for_soon, dumps, load_again, load_state, loads
+from bot.store.codec import CodecError, dump_for_soon, dump_to_load, dumps, load_again, load_state, loads
 from core.care import Plan
 from core.dialogue.client.messages import Ask, ReadingKept
 from core.dialogue.client.states import FRESH, Awaiting, PressureWeek, Setting, State, Written
@@ -243,6 +243,13 @@ def test_what_is_written_for_soon_leaves_out_what_is_as_usual_and_what_is_kept_f
     assert "word_until" not in dump_for_soon(FRESH)
     assert "word_until" in dump_for_soon(STATE)
     assert loads(dump_for_soon(STATE)) == STATE
+
+
+def test_what_may_wait_until_after_an_upgrade_is_written_whole_and_is_there_for_one_reader() -> None:
+    text = dump_to_load(FRESH)
+    assert text == dumps(FRESH)
+    assert load_again(text) is FRESH
+    assert load_again(text) is not FRESH
 
 
 def test_a_figure_is_not_taken_for_the_flag_it_is_equal_to() -> None:

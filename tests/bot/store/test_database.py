@@ -112,6 +112,15 @@ def test_an_instant_comes_back_aware_in_utc_whatever_zone_it_was_given_in(databa
     assert found.tzinfo is UTC
 
 
+def test_an_instant_is_stored_in_sqlite_as_it_always_was(tmp_path: Path) -> None:
+    database = Database(f"sqlite:///{tmp_path / 'samehour.db'}")
+    with database.engine.begin() as conn:
+        table.create(conn)
+        audit.note(conn, datetime(2026, 3, 30, 9, 30, tzinfo=timezone(timedelta(hours=3))), "a", "x")
+        assert conn.execute(text(f"SELECT at FROM {table.name}")).scalar_one() == "2026-03-30 06:30:00.000000"
+    database.close()
+
+
 def test_a_naive_datetime_is_refused(database: Database) -> None:
     with pytest.raises(StatementError, match="naive"):
         database.write_now(audit.note, datetime(2026, 3, 30), "a", "x")

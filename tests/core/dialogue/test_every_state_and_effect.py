@@ -14,8 +14,9 @@ from typing import get_args
 import pytest
 
 from core import dialogue
-from core.dialogue.client.states import Asking
-from core.dialogue.staff.states import StaffAsking
+from core.dialogue.client.states import Asking, Awaiting, State
+from core.dialogue.kit.step import changed
+from core.dialogue.staff.states import StaffAsking, StaffState
 
 ROOT = Path(__file__).parents[3]
 PARTS = {"Choice"}  # of effects, and none itself
@@ -84,3 +85,10 @@ def test_a_state_is_entered(name: str) -> None:
 @pytest.mark.parametrize("name", [kind.__name__ for kind in (*get_args(Asking), *get_args(StaffAsking))])
 def test_what_is_typed_while_something_is_asked_is_understood(name: str) -> None:
     assert name in names("core/dialogue")[1], "no conversation knows what to do in it"
+
+
+@pytest.mark.parametrize("state", [State(agenda=("waist", "hip"), question=3), StaffState(question=3)])
+def test_a_changed_state_differs_in_what_was_changed_and_in_nothing_else(state: State | StaffState) -> None:
+    changes = {"question": 7, "asking": Awaiting("hip")}
+    assert changed(state, changes) == dataclasses.replace(state, **changes)
+    assert state.question == 3
