@@ -47,7 +47,7 @@ def _fields_of(kind: Any) -> tuple[dict[str, int], Callable[[Any], tuple[Any, ..
 
 
 def changed(state: StateT, changes: Mapping[str, Any]) -> StateT:
-    """What `dataclasses.replace` makes, in half the time: a state has many fields, and is often made anew."""
+    """What `dataclasses.replace` makes, in half the time: a step reads its state between changes, of many fields."""
     places, values_of = _fields_of(type(state))
     values = list(values_of(state))
     for name, new in changes.items():
