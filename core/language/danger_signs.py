@@ -29,6 +29,7 @@ from core.language.signs import (
     CARRIES_NO,
     COMPANY,
     ENOUGH,
+    ENOUGH_ALONE,
     ENOUGH_TO_ACT,
     FUNCTIONS,
     HOW_IT_IS_SAID,
@@ -79,6 +80,7 @@ NOT_ACUTE = (  # words beside a condition one lives with
 REACH = 9  # words between two parts of a sign
 FAR = 12  # words a "no" may reach
 NEW = "breathless_on_usual_tasks"
+STRAIN = "new_joint_pain"  # what the exercises may have done, and the coach can help with
 EATING_TOO = ("nausea", "arm_jaw_neck_pain")  # "fingers down my throat" and what follows
 UNSURE_THERE = ("overdose", "stroke_signs")  # of laxatives; a finger and "cannot stop"
 PUFFED = (NEW, "breathless", "palpitations", "unusual_fatigue")  # what exercise is meant to do
@@ -95,6 +97,7 @@ FAST = range(140, 261)  # beats a minute: ours
 FAST_DIGITS = 3
 HIGH_FEVER = ("39", "40", "41")  # degrees Celsius, said with a decimal
 FRACTION = (".", ",")
+MMOL = "mmol"
 SOON = 4  # words from "sugar" to its figure
 UNITS = frozenset({"mg", "mcg", "g", "ml", "milligram", "milligrams"})
 SINGLE_WORDS = 32768  # kept, each by itself; whole messages never are
@@ -287,6 +290,8 @@ def _shown(word: str, words: Lexicon, forgiving: bool) -> int:
     """The bits of the concepts that a word may begin."""
     table = _table(words)
     bits = table.mask((C.TOO_MUCH, C.SUGAR_LOW, C.FAST_RATE, C.FEVER)) if word[0].isdecimal() else 0
+    if word.startswith(MMOL):
+        bits |= table.mask((C.SUGAR,))
     for stem in known(word, table, forgiving):
         bits |= table.begins.get(stem, 0)
     return bits
@@ -408,14 +413,19 @@ def _told(r: _Read) -> list[Span]:
         elif not spans:
             continue
         points += worth
-    return sorted(told) if points >= ENOUGH else []
+    one_word = sum(b - a for a, b in told) == 1 and not _says_nothing_else(r)
+    return sorted(told) if points >= (ENOUGH_ALONE if one_word else ENOUGH) else []
+
+
+def _says_nothing_else(r: _Read) -> bool:
+    """Whether every word of a message is known, so that it is about nothing besides."""
+    explained = {k for spans in r.at.values() for a, b in spans.values() for k in range(a, b)}
+    return all(i in explained or word.isdecimal() for i, word in enumerate(r.said.words[:-1]))
 
 
 def _evidence(r: _Read, sign: Sign) -> int:
     """The points of everything a message tells, denied or not: whether there is more than one word to go by."""
-    explained = {k for spans in r.at.values() for a, b in spans.values() for k in range(a, b)}
-    rest = (i for i, word in enumerate(r.said.words[:-1]) if i not in explained and not word.isdecimal())
-    points = (len(sign.parts) - 1) * PARTS_TELL + (NOTHING_ELSE if next(rest, None) is None else 0)
+    points = (len(sign.parts) - 1) * PARTS_TELL + (NOTHING_ELSE if _says_nothing_else(r) else 0)
     told: list[Span] = []
     for worth, concepts in _BY_WORTH:  # what weighs most has its words first
         spans = sorted({span for concept in concepts for span in r.at.get(concept, {}).values()})
@@ -518,6 +528,10 @@ def _prepared(said: Said[C]) -> _Read:
     thinners = [(a, b) for a, b in r.at.get(C.THINNERS, {}).values() if b - a > 1]
     for i in [i for i in r.at.get(C.BLOOD, {}) if any(a <= i < b for a, b in thinners)]:
         del r.at[C.BLOOD][i]  # "blood thinner" is no blood
+    for i, word in enumerate(said.words):
+        if word.startswith(MMOL) and i > 1 and said.gaps[i - 1] in FRACTION:
+            sugar[i] = (i, i + 1)  # "2.3 mmol": a meter says nothing else in it
+            meters.append((i - 2, i - 2))
     if sugar:
         r.at[C.SUGAR] = sugar  # "blood sugar" is no blood, but it is sugar
     if named := [*sugar.values(), *meters]:
@@ -623,7 +637,7 @@ def _sighting(
         return None
     mine = who in (Who.ME, Who.WITH_ME) and when is not When.LONG_AGO
     told_now = when in (When.NOW, When.JUST_NOW) or who is Who.WITH_ME
-    evident = told_now or level is Level.TALK or sign.alone or _evidence(r, sign) >= ENOUGH_TO_ACT
+    evident = told_now or level is Level.TALK or sign.alone or sign.key == STRAIN or _evidence(r, sign) >= ENOUGH_TO_ACT
     certain = (
         denied is False and sign.sure and mine and evident and not lonely and not _explained(r, sign, level, spans)
     )

@@ -6,6 +6,10 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "ohnmächtige wut, ohnmächtig vor wut, geschwollene reden, geschwollen reden, geschwollene rede, spannt an der "
+        "brust, spannt über der brust, spannt am bauch, unterzuckert bin ich nie, übel nehm ich, nehm ich dir nicht "
+        "übel, nicht übel, blutet finanziell, finanziell aus, tränende herzen, schwarz sehe ich nur, schwarz sehen "
+        "für, schluss machen tu ich um, feierabend, wia a dampflok, wie eine dampflok, wie ein teenager, "
         "nochmal puls, nochmal den puls, nochmal der puls, puls nochmal, puls jetzt nochmal, noch einmal den puls, "
         "brustpresse, brustschwimmen, brustumfang, brustgurt, bankdrücken, brustübung*, brustmuskel*, herzlich*, von "
         "herzen, übel nehmen, totgelacht, totlachen, ans herz, am herzen, ins herz, schwarz weiß, blutdruck, "
@@ -226,6 +230,8 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "fast, beinahe, beinah, um ein haar, schier, könnte man, konnte man",
     C.EVERYDAY: (
+        "kennengelernt, verliebt, vom einkauf, vom einkaufen, vom tragen, morgenmuffel, vom schlafen, falschen seite, "
+        "vom langen hocken, vom hocken, ausrutschen, "
         "impfung, impfen, geimpft, grippeimpfung, manschette, vor kälte, von der kälte, bei der hitze, von der "
         "hitze, hitze, wechseljahre, hitzewallung*, kaffee, vom kaffee, spinning, zumba, radeln, radfahren, vom "
         "rad, suppe, heißer tee, scharf gegessen, chili, sonnenbrand, von der sonne, zähneputzen, zahnseide, "

@@ -1024,6 +1024,7 @@ CONCEPTS: dict[C, str] = {
         "überlegt wie ichs, mir überlegt wie, überlege wie, weiß schon wie, weiß auch schon wie"
     ),
     C.BRINK: (
+        "an der brücke, auf dem geländer, am geländer der brücke, an den gleisen, "
         "auf der brücke, auf dem dach, am abgrund, auf den gleisen, am gleis, auf dem geländer, "
         "am fenstersims, auf der brüstung, vor dem zug, am bahnsteigrand"
     ),
@@ -1102,6 +1103,9 @@ CONCEPTS: dict[C, str] = {
         "brauche nicht, nienieds, kein einziges mal"
     ),
     C.NO_AFTER: (
+        "will ich mich nicht, will ich mir nicht, will ich nicht, wurde mir nicht, wurde mir diesmal nicht, wurde mir "
+        "heute nicht, wird mir nicht, ist mir nicht, war mir nicht, ist mir heute nicht, habe ich heute nicht, hab ich "
+        "heute nicht, "
         "nein, nicht, nicht mehr, keine, keinen, keins, kein, keiner, nie, negativ, nö, keinerlei, gar nicht, "
         "überhaupt nicht, ned, net, nicht gehabt, nicht da, fehlanzeige, null, nicht vorhanden, ueberhaupt nicht, "
         "koane, kei, keinster weise, nix, niemals, keinmal, kein einziges mal, nicht einmal, nirgends, nüt, nix "
@@ -1225,6 +1229,7 @@ CONCEPTS: dict[C, str] = {
         "hatte einer, einen hats, da hats einen"
     ),
     C.ELSEWHERE: (
+        "gelesen, mit dem heli, skifahrer, am telefon erzählt, drogentote, "
         "hatte, krankenhaus, klinik, spital, intensivstation, intensiv, letztes jahr, letzte woche, letzten monat, "
         "letzten sommer, gestorben, gstorbn, verstorben, beerdigung, gestern, in kanada, beim arzt, in behandlung, "
         "in kur, in reha, reha, friedhof, selig, wieder zuhause, wieder gesund, geht ihm wieder gut, geht ihr "

@@ -6,6 +6,11 @@ from core.language.concepts import Concept as C
 
 EVERYDAY: dict[C, str] = {
     C.HARMLESS: (
+        "comme le sang, coule comme, presque mort, batterie morte, téléphone mort, noir total, panne de courant, panne "
+        "d'électricité, suicidaire de rouler, c'est suicidaire, bras morts d'avoir, jambes mortes d'avoir, mal au cœur "
+        "pour, m'étouffe avec, étouffe avec ses, à perte de vue, bon sang, électricité dans l'air, souffle comme une "
+        "locomotive, comme un bœuf, du brouillard, fait frette, perdu ma voix à, "
+        "laisse de côté, laisser de côté, laissé de côté, poids de côté, mis de côté, mettre de côté, mets de côté, "
         "tour de poitrine, de bon cœur, de tout cœur, par cœur, mort de rire, morte de rire, mourir de rire, meurs de "
         "faim, mal dormi, pas mal de, pas mal du tout, c'est pas mal, plutôt pas mal, pression artérielle, tension "
         "artérielle, pression des pneus, développé couché, "
@@ -243,6 +248,7 @@ EVERYDAY: dict[C, str] = {
     ),
     C.NEARLY: "failli, presque, manqué de, un peu plus et, à deux doigts de, à faire une, de quoi faire une",
     C.EVERYDAY: (
+        "d'avoir porté, au stade, au rasoir, petit pansement, fendre le bois, "
         "vaccin, vaccination, brassard, de froid, le froid, du froid, chaleur, avec la chaleur, canicule, "
         "ménopause, bouffées de chaleur, café, du café, vélo, spinning, zumba, soupe, thé brûlant, piment, épicé, "
         "coup de soleil, du soleil, brossage, fil dentaire, rasage, oignons, prise de sang, à jeun, jeûne, "

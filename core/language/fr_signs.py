@@ -965,6 +965,8 @@ CONCEPTS: dict[C, str] = {
         "vite remis, vite remise, vite récupéré, récupéré vite, remis en une minute, remise en une minute"
     ),
     C.PAST: (
+        "ça fait trente ans, ça fait vingt ans, ça fait dix ans, à la mort de ma première, après ma césarienne, a 31 "
+        "ans maintenant, "
         "l'année dernière, l'an dernier, année passée, il y a des années, il y a longtemps, le mois dernier, mois "
         "dernier, dans le passé, quand j'étais, autrefois, étant enfant, été dernier, hiver dernier, ans, avant "
         "l'opération, dans ma jeunesse, jadis, il y a un an, il y a des mois, 19##, 20##, années, y a des années, y "
@@ -1029,6 +1031,7 @@ CONCEPTS: dict[C, str] = {
         "inconnu*, passant*, patron*, homme, un qui, y en a un, en a un, une qui"
     ),
     C.ELSEWHERE: (
+        "en clinique, coincée en, coincé en, une dame de la chorale, la petite de mes amis, "
         "avait, a eu, avait eu, hôpital, hopital, clinique, réanimation, réa, soins intensifs, année dernière, an "
         "dernier, l'année passée, année passée, mois dernier, semaine dernière, hier, décédé*, mort, morte, paix à "
         "son âme, enterrement, depuis l'enfance, rentré chez lui, rentrée chez elle, rentré maintenant, est rentré, "

@@ -64,6 +64,7 @@ def _signs() -> Iterator[Sign]:
     yield sign("cold_sweat", STOP_REST, C.COLD_SWEAT)
     yield sign("palpitations", EMERGENCY, (C.HEART, C.PALPITATIONS), (C.RACING, C.PALPITATIONS), C.DIZZY)
     yield sign("palpitations", EMERGENCY, (C.HEART, C.PALPITATIONS), (C.RACING, C.DIZZY), C.FAST_RATE)
+    yield sign("palpitations", SAME_DAY, (C.HEART, C.PALPITATIONS), C.FAST_RATE, C.REST)
     yield sign("palpitations", SAME_DAY, C.PALPITATIONS)
     yield sign("palpitations", SAME_DAY, (C.HEART, C.CHEST), C.RACING)
 
@@ -217,6 +218,7 @@ SIGNS: tuple[Sign, ...] = tuple(_signs())
 
 BY_POINTS = Sign(AMISS, EMERGENCY, (), sure=False, net=True)  # where no combination stands, but enough is told
 ENOUGH = 7  # points of different rows that are asked about
+ENOUGH_ALONE = 8  # of a single word: "that would help" is no cry
 TELLS: tuple[tuple[int, Part], ...] = (
     # How much words tell of danger; a row counts once in a message, a word in one row. Found by logistic regression on
     # the tuned alarms of six languages, nearly half of each one's words left out, beside 2,100 everyday sentences; then

@@ -1041,3 +1041,20 @@ def test_a_sign_said_and_nothing_else_or_said_to_be_now_is_acted_on(text: str) -
 )
 def test_one_word_among_much_else_is_asked_about_first(text: str) -> None:
     assert not heard(text, "en").certain
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "low"),
+    [
+        ("de", "der sensor piept dauernd 2,3 mmol", True),
+        ("en", "meter says 3.1 mmol", True),
+        ("en", "6.4 mmol before breakfast", False),
+    ],
+)  # fmt: skip
+def test_a_low_figure_in_mmol_is_sugar_without_the_word(language: str, text: str, low: bool) -> None:
+    found = recognise(text, words_for(language))
+    assert (found is not None and found.sign == "low_sugar") is low
+
+
+def test_a_heart_far_too_fast_at_rest_is_heard_with_no_other_complaint() -> None:
+    assert heard("pulse 164 at rest, lying on the sofa for an hour", "en").sign == "palpitations"
