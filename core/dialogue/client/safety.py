@@ -44,7 +44,7 @@ from core.dialogue.client.step import ClientStep
 from core.dialogue.kit.effects import Choice
 from core.language import Level
 from core.language.after_alarm import Later
-from core.language.danger_signs import Answer, Sighting, Who
+from core.language.danger_signs import Answer, Sighting, When, Who
 from core.language.signs import AMISS
 from core.measures import MEASURES
 from core.measures.measure import AlarmKind, Measure, MeasureKind, ProfileFact, ReadingAlarm, Understood
@@ -75,19 +75,26 @@ def answered(answer: str) -> tuple[CancelTimer, Lower]:
 def alarmed(d: ClientStep, alarm: Sighting) -> None:
     """A sign was named. If certain, say what to do; if perhaps past, or of somebody elsewhere, ask once."""
     if not alarm.certain:
-        ask_alarm(d, alarm.sign, alarm.level)
+        ask_alarm(d, alarm.sign, alarm.level, now=_perhaps_now(alarm))
     elif alarm.who is Who.WITH_ME:
         act_nearby(d, alarm.sign, alarm.level)
     else:
         give_advice(d, alarm.sign, alarm.level)
 
 
-def ask_alarm(d: ClientStep, sign: str, level: Level) -> None:
-    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, notify the coach."""
+def _perhaps_now(alarm: Sighting) -> bool:
+    return alarm.when is not When.LONG_AGO and alarm.who in (Who.ME, Who.WITH_ME)
+
+
+def ask_alarm(d: ClientStep, sign: str, level: Level, *, now: bool) -> None:
+    """Ask whether it is happening now, and to whom; if it stays unanswered for a while, notify the coach.
+
+    now: it may well be; then the question about an emergency says whom to call meanwhile.
+    """
     if isinstance(d.asking, AlarmAsked):
-        d.ask(replace(d.asking, sign=sign, level=level.value))
+        d.ask(replace(d.asking, sign=sign, level=level.value, perhaps_now=now))
     else:
-        d.ask(AlarmAsked(sign, level.value, d.asking))
+        d.ask(AlarmAsked(sign, level.value, d.asking, perhaps_now=now))
     d.do(SetTimer(SIGN_UNANSWERED, d.now + UNANSWERED_AFTER))
     say_question(d, sign)
 
@@ -100,7 +107,9 @@ def asked_in_words(d: ClientStep, before: AlarmAsked | None, text: str) -> None:
 
 
 def say_question(d: ClientStep, sign: str) -> None:
-    urgent = isinstance(d.asking, AlarmAsked) and d.asking.level == Level.EMERGENCY and sign != AMISS
+    asking = d.asking
+    perhaps_now = isinstance(asking, AlarmAsked) and asking.perhaps_now and asking.level == Level.EMERGENCY
+    urgent = perhaps_now and sign != AMISS
     d.say(m.AskAlarm(sign, urgent, d.emergency_number if urgent else ""), *ALARM_ANSWERS)
 
 
@@ -113,7 +122,8 @@ def heard_while_asked(d: ClientStep, asking: AlarmAsked, alarm: Sighting) -> Non
     """A second, uncertain sign while the first is being asked about: ask about the more serious one, and close
     nothing."""
     graver = max(Level(asking.level), alarm.level, key=GRAVITY.index)
-    ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver)
+    now = asking.perhaps_now or _perhaps_now(alarm)
+    ask_alarm(d, alarm.sign if graver is alarm.level else asking.sign, graver, now=now)
 
 
 def give_advice(d: ClientStep, sign: str, urgency: Level, said: Later | None = None) -> None:
@@ -312,7 +322,7 @@ def alarm_answered(d: ClientStep, asking: AlarmAsked, answer: str) -> None:
             d.say(m.StoodDown())
             _back_to(d, asking)
         case _:
-            ask_alarm(d, asking.sign, level)
+            ask_alarm(d, asking.sign, level, now=asking.perhaps_now)
 
 
 def _back_to(d: ClientStep, asking: AlarmAsked) -> None:

@@ -98,13 +98,14 @@ class Aside:
 @dataclass(frozen=True, slots=True)
 class AlarmAsked:
     """A sign was named; is it happening now? back: what was open before. aside: a reading sent along with it. words:
-    their own, in which they named it."""
+    their own, in which they named it. perhaps_now: not past, and of the client or somebody near."""
 
     sign: str
     level: str
     back: Asking | None = None
     aside: Aside | None = None
     words: str = ""
+    perhaps_now: bool = False
 
 
 @dataclass(frozen=True, slots=True)

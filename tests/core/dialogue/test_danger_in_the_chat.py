@@ -287,8 +287,12 @@ def test_another_sign_denied_does_not_stand_down() -> None:
 
 
 def test_the_question_about_an_emergency_says_whom_to_call_meanwhile() -> None:
-    chat = Chat().says("I had chest pain last year")
-    assert chat.heard(m.AskAlarm) == m.AskAlarm("chest_pain", True, "999")
+    chat = Chat().says("bp cuff makes my arm tingle when it squeezes, normal isn't it")
+    assert chat.heard(m.AskAlarm) == m.AskAlarm("stroke_signs", True, "999")
+
+
+def test_the_question_about_what_is_long_past_names_no_number() -> None:
+    assert Chat().says("I had chest pain last year").heard(m.AskAlarm) == m.AskAlarm("chest_pain")
 
 
 @pytest.mark.parametrize("text", ["HELP", "help!", "Hilfe!"])
