@@ -413,7 +413,7 @@ def _told(r: _Read) -> list[Span]:
         elif not spans:
             continue
         points += worth
-    one_word = sum(b - a for a, b in told) == 1 and not _says_nothing_else(r)
+    one_word = sum(b - a for a, b in told) == 1
     return sorted(told) if points >= (ENOUGH_ALONE if one_word else ENOUGH) else []
 
 

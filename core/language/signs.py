@@ -218,7 +218,7 @@ SIGNS: tuple[Sign, ...] = tuple(_signs())
 
 BY_POINTS = Sign(AMISS, EMERGENCY, (), sure=False, net=True)  # where no combination stands, but enough is told
 ENOUGH = 7  # points of different rows that are asked about
-ENOUGH_ALONE = 8  # of a single word: "that would help" is no cry
+ENOUGH_ALONE = 9  # of a single word: "that would help" is no cry, "I feel fat" no swelling
 TELLS: tuple[tuple[int, Part], ...] = (
     # How much words tell of danger; a row counts once in a message, a word in one row. Found by logistic regression on
     # the tuned alarms of six languages, nearly half of each one's words left out, beside 2,100 everyday sentences; then
@@ -247,7 +247,8 @@ TELLS: tuple[tuple[int, Part], ...] = (
     (2, (C.LIMB, C.LEG, C.LEGS, C.ARM_OR_JAW)),
     (4, (C.HEAD, C.VITAL, C.HEADACHE)),
     (4, (C.HURT, C.SHARP)),
-    (4, (C.SEVERE, C.WORST, C.MUCH)),
+    (4, (C.SEVERE, C.WORST)),
+    (2, (C.MUCH,)),
     (4, (C.WOUND, C.HIT)),
     (4, (C.NOT_STOPPING,)),
     (4, (C.SUGAR, C.METER)),
@@ -258,7 +259,7 @@ TELLS: tuple[tuple[int, Part], ...] = (
     (3, (C.EYE, C.SEE)),
     (1, (C.TABLETS, C.MEDICINE, C.INSULIN)),
     (3, (C.TOO_MUCH, C.MISUSE)),
-    (2, (C.TOOK, C.SWALLOWED)),
+    (1, (C.TOOK, C.SWALLOWED)),
     (3, (C.ODD, C.GARBLED)),
     (3, (C.SENSELESS,)),
     (3, (C.FLOOR,)),

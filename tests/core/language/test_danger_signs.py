@@ -1058,3 +1058,49 @@ def test_a_low_figure_in_mmol_is_sugar_without_the_word(language: str, text: str
 
 def test_a_heart_far_too_fast_at_rest_is_heard_with_no_other_complaint() -> None:
     assert heard("pulse 164 at rest, lying on the sofa for an hour", "en").sign == "palpitations"
+
+
+# --- what clients say every week ----------------------------------------------------------------------------------
+
+EVERY_WEEK = {
+    "en": (
+        "legs are tired today", "a bit stiff today", "out of breath after the walk but fine",
+        "slept badly, bit of a headache", "bad back this week", "new tablets since Monday", "I have a cold",
+        "period pain this week", "stomach ache after lunch", "hungover, sorry", "my shoulder hurts when I lift it",
+        "my feet hurt from the new shoes", "feeling low this week", "stressed at work",
+        "couldn't be bothered this week", "I'm worn out", "hip pain again after sitting",
+        "weight is up, I'm annoyed with myself", "I feel fat", "ate too much at the weekend", "skipped two sessions",
+        "my watch died", "cuff too tight", "can't find my tape", "what's the point of the tape",
+        "I hate these tests",
+    ),
+    "de": (
+        "beine sind heute müde", "bisschen steif heute", "schlecht geschlafen, leichte kopfschmerzen",
+        "rücken zwickt diese woche", "neue tabletten seit montag", "bin erkältet", "schulter tut beim heben weh",
+        "stress in der arbeit", "ich bin platt", "fühl mich dick", "zu viel gegessen am wochenende",
+        "manschette zu eng", "finde das maßband nicht",
+    ),
+    "fr": (
+        "jambes fatiguées aujourd'hui", "un peu raide", "mal dormi, petit mal de tête", "mal de dos cette semaine",
+        "nouveaux comprimés depuis lundi", "j'ai un rhume", "stressée au travail", "je me sens grosse",
+        "trop mangé ce week-end", "brassard trop serré", "je ne trouve pas le mètre",
+    ),
+    "es": (
+        "piernas cansadas hoy", "un poco rígida", "dolor de espalda esta semana", "pastillas nuevas desde el lunes",
+        "estoy resfriada", "estresada en el trabajo", "me siento gorda", "comí demasiado el finde",
+        "manguito muy apretado",
+    ),
+    "pl": (
+        "nogi zmęczone dzisiaj", "trochę sztywna", "źle spałam, lekki ból głowy", "plecy bolą w tym tygodniu",
+        "nowe tabletki od poniedziałku", "jestem przeziębiona", "stres w pracy", "czuję się gruba",
+        "za dużo zjadłam w weekend",
+    ),
+    "ar": (
+        "رجولي تعبانة اليوم", "نمت وحش وصداع خفيف", "ضهري بيوجعني الاسبوع ده", "حبوب جديدة من الاتنين", "عندي برد",
+        "ضغط شغل", "حاسة اني تخينة", "اكلت كتير بالويكند",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("language", "text"), [(k, t) for k, ts in EVERY_WEEK.items() for t in ts])
+def test_a_tired_leg_a_bad_night_or_feeling_fat_is_not_asked_about(language: str, text: str) -> None:
+    assert recognise(text, words_for(language)) is None
